@@ -1,0 +1,4 @@
+@NullMarked
+package org.honorsdue.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.honorsdue.reading;
+
+import org.jspecify.annotations.NullMarked;
