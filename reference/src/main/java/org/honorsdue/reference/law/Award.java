@@ -39,6 +39,8 @@ public record Award(
         FOREIGN_UNIT_AWARD,
         BADGE,
         INSIGNE,
-        NOT_AUTHORIZED
+        NOT_AUTHORIZED,
+        /** No award: a general rule that findings cite. */
+        RULE
     }
 }

@@ -1,0 +1,262 @@
+package org.honorsdue.reference;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import org.honorsdue.reference.history.AssaultLanding;
+import org.honorsdue.reference.history.AssaultTable;
+import org.honorsdue.reference.history.Campaign;
+import org.honorsdue.reference.history.CampaignTable;
+import org.honorsdue.reference.history.OccupationArea;
+import org.honorsdue.reference.history.OccupationTable;
+import org.honorsdue.reference.history.Place;
+import org.honorsdue.reference.history.PlaceTable;
+import org.honorsdue.reference.history.TheaterTable;
+import org.honorsdue.reference.history.TheaterWindow;
+import org.honorsdue.reference.law.Award;
+import org.honorsdue.reference.law.AwardTable;
+import org.honorsdue.reference.law.ClauseTable;
+import org.honorsdue.reference.law.LawClause;
+import org.honorsdue.reference.paper.Abbreviation;
+import org.honorsdue.reference.paper.AbbreviationTable;
+import org.honorsdue.reference.paper.DocumentTable;
+import org.honorsdue.reference.paper.MilitarySpecialty;
+import org.honorsdue.reference.paper.ProofDocument;
+import org.honorsdue.reference.paper.SpecialtyTable;
+import org.honorsdue.reference.table.FaultList;
+import org.honorsdue.reference.table.Located;
+
+/** Holds the tables against each other: what one names, another must have, and nothing stands twice. */
+final class CrossCheck {
+    private final FaultList faults;
+
+    CrossCheck(FaultList faults) {
+        this.faults = faults;
+    }
+
+    void laws(List<Located<Award>> awards, List<Located<LawClause>> clauses) {
+        unique(AwardTable.NAME, "id", awards, Award::id);
+        unique(ClauseTable.NAME, "id", clauses, LawClause::id);
+        Map<String, Award> known = new HashMap<>();
+        awards.forEach(award -> known.put(award.value().id(), award.value()));
+        Set<String> ruled = new HashSet<>();
+        for (var located : clauses) {
+            LawClause clause = located.value();
+            ruled.add(clause.award());
+            Award award = known.get(clause.award());
+            if (award == null) {
+                unknownAward(ClauseTable.NAME, located.line(), "id", clause.award());
+            } else if (clause.inForceUntil().isPresent()
+                    && award.established().isPresent()
+                    && clause.inForceUntil().get().isBefore(award.established().get())) {
+                faults.add(
+                        ClauseTable.NAME,
+                        located.line(),
+                        "in_force_until",
+                        "The clause ended on %s, before the award was established on %s."
+                                .formatted(
+                                        clause.inForceUntil().get(),
+                                        award.established().get()),
+                        "Correct one of the two dates.");
+            }
+        }
+        for (var located : awards) {
+            if (!ruled.contains(located.value().id())) {
+                faults.add(
+                        AwardTable.NAME,
+                        located.line(),
+                        "id",
+                        "\"%s\" has no clause.".formatted(located.value().id()),
+                        "Add at least one row for it to %s.".formatted(ClauseTable.NAME));
+            }
+        }
+    }
+
+    void history(
+            List<Located<Award>> awards,
+            List<Located<Campaign>> campaigns,
+            List<Located<AssaultLanding>> assaults,
+            List<Located<TheaterWindow>> theaters,
+            List<Located<OccupationArea>> areas) {
+        unique(CampaignTable.NAME, "id", campaigns, Campaign::id);
+        unique(
+                TheaterTable.NAME,
+                "theater",
+                theaters,
+                window -> window.theater().name());
+        unique(OccupationTable.NAME, "id", areas, OccupationArea::id);
+        Set<String> awardIds = new HashSet<>();
+        awards.forEach(award -> awardIds.add(award.value().id()));
+        Map<Theater, TheaterWindow> windows = new HashMap<>();
+        for (var located : theaters) {
+            windows.put(located.value().theater(), located.value());
+            knownAward(
+                    awardIds,
+                    TheaterTable.NAME,
+                    located.line(),
+                    "medal",
+                    located.value().medal());
+        }
+        Map<String, Campaign> known = new HashMap<>();
+        for (var located : campaigns) {
+            Campaign campaign = located.value();
+            known.put(campaign.id(), campaign);
+            knownAward(awardIds, CampaignTable.NAME, located.line(), "medal", campaign.medal());
+            TheaterWindow window = windows.get(campaign.theater());
+            if (window != null) {
+                inTheater(located.line(), "ground_first", campaign.ground(), window);
+                inTheater(located.line(), "air_first", campaign.air(), window);
+                if (!window.medal().equals(campaign.medal())) {
+                    faults.add(
+                            CampaignTable.NAME,
+                            located.line(),
+                            "medal",
+                            "\"%s\" is not the medal of this theatre.".formatted(campaign.medal()),
+                            "Write %s, or correct the theatre.".formatted(window.medal()));
+                }
+            }
+        }
+        for (var located : assaults) {
+            AssaultLanding landing = located.value();
+            Campaign campaign = known.get(landing.campaign());
+            if (campaign == null) {
+                faults.add(
+                        AssaultTable.NAME,
+                        located.line(),
+                        "campaign",
+                        "\"%s\" is not a campaign.".formatted(landing.campaign()),
+                        "Write an id that stands in %s.".formatted(CampaignTable.NAME));
+            } else if (landing.credited()
+                    && !landing.dates().overlaps(campaign.ground())
+                    && !landing.dates().overlaps(campaign.air())) {
+                faults.add(
+                        AssaultTable.NAME,
+                        located.line(),
+                        "first",
+                        "The landing of %s lies outside its campaign, %s to %s."
+                                .formatted(
+                                        landing.dates().first(),
+                                        campaign.ground().first(),
+                                        campaign.ground().last()),
+                        "Correct the date or the campaign.");
+            }
+        }
+        for (var located : areas) {
+            knownAward(
+                    awardIds,
+                    OccupationTable.NAME,
+                    located.line(),
+                    "gate_medal",
+                    located.value().gateMedal());
+        }
+    }
+
+    private void inTheater(long line, String column, DateSpan dates, TheaterWindow window) {
+        if (dates.first().isBefore(window.dates().first())
+                || dates.last().isAfter(window.dates().last())) {
+            faults.add(
+                    CampaignTable.NAME,
+                    line,
+                    column,
+                    "The campaign, %s to %s, runs outside the dates of its theatre, %s to %s."
+                            .formatted(
+                                    dates.first(),
+                                    dates.last(),
+                                    window.dates().first(),
+                                    window.dates().last()),
+                    "Correct the campaign or the theatre.");
+        }
+    }
+
+    /** A name must lead to one place, however it is typed. */
+    void places(List<Located<Place>> places) {
+        Map<String, String> owner = new HashMap<>();
+        for (var located : places) {
+            Place place = located.value();
+            claim(owner, located.line(), "name", place.name(), place);
+            for (String alias : place.aliases()) {
+                claim(owner, located.line(), "aliases", alias, place);
+            }
+        }
+    }
+
+    private void claim(Map<String, String> owner, long line, String column, String name, Place place) {
+        String before = owner.putIfAbsent(LoadedTables.plain(name), place.name());
+        if (before != null) {
+            faults.add(
+                    PlaceTable.NAME,
+                    line,
+                    column,
+                    "\"%s\" already means %s.".formatted(name, before),
+                    "Keep it in one row; if it can mean either, make it a row of its own with all theatres.");
+        }
+    }
+
+    void papers(
+            List<Located<Abbreviation>> abbreviations,
+            List<Located<MilitarySpecialty>> specialties,
+            List<Located<ProofDocument>> documents) {
+        unique(SpecialtyTable.NAME, "number", specialties, MilitarySpecialty::number);
+        unique(DocumentTable.NAME, "id", documents, ProofDocument::id);
+        Map<String, Located<Abbreviation>> first = new HashMap<>();
+        for (var located : abbreviations) {
+            Abbreviation abbreviation = located.value();
+            var before = first.putIfAbsent(LoadedTables.plain(abbreviation.token()), located);
+            if (before == null) {
+                continue;
+            }
+            if (before.value().expansion().equals(abbreviation.expansion())
+                    && before.value().kind().equals(abbreviation.kind())) {
+                faults.add(
+                        AbbreviationTable.NAME,
+                        located.line(),
+                        "token",
+                        "\"%s\" with this meaning stands in line %d already."
+                                .formatted(abbreviation.token(), before.line()),
+                        "Take one of the two rows out.");
+            } else if (!abbreviation.ambiguous() || !before.value().ambiguous()) {
+                faults.add(
+                        AbbreviationTable.NAME,
+                        located.line(),
+                        "ambiguous",
+                        "\"%s\" has another meaning in line %d, but is not marked ambiguous in both."
+                                .formatted(abbreviation.token(), before.line()),
+                        "Write yes in column ambiguous of every row of the token.");
+            }
+        }
+    }
+
+    private <T> void unique(String table, String column, List<Located<T>> rows, Function<T, String> key) {
+        Map<String, Long> lines = new HashMap<>();
+        for (var row : rows) {
+            String value = key.apply(row.value());
+            Long before = lines.putIfAbsent(value, row.line());
+            if (before != null) {
+                faults.add(
+                        table,
+                        row.line(),
+                        column,
+                        "\"%s\" stands in line %d already.".formatted(value, before),
+                        "Give one of the two rows another.");
+            }
+        }
+    }
+
+    private void knownAward(Set<String> awardIds, String table, long line, String column, String award) {
+        if (!awardIds.contains(award)) {
+            unknownAward(table, line, column, award);
+        }
+    }
+
+    private void unknownAward(String table, long line, String column, String award) {
+        faults.add(
+                table,
+                line,
+                column,
+                "\"%s\" is not an award.".formatted(award),
+                "Write an id that stands in %s.".formatted(AwardTable.NAME));
+    }
+}

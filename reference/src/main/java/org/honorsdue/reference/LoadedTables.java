@@ -1,0 +1,264 @@
+package org.honorsdue.reference;
+
+import static java.util.stream.Collectors.groupingBy;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import org.honorsdue.reference.history.AssaultLanding;
+import org.honorsdue.reference.history.AssaultTable;
+import org.honorsdue.reference.history.Campaign;
+import org.honorsdue.reference.history.CampaignTable;
+import org.honorsdue.reference.history.OccupationArea;
+import org.honorsdue.reference.history.OccupationTable;
+import org.honorsdue.reference.history.Place;
+import org.honorsdue.reference.history.PlaceTable;
+import org.honorsdue.reference.history.TheaterTable;
+import org.honorsdue.reference.history.TheaterWindow;
+import org.honorsdue.reference.law.Award;
+import org.honorsdue.reference.law.AwardTable;
+import org.honorsdue.reference.law.ClauseTable;
+import org.honorsdue.reference.law.LawClause;
+import org.honorsdue.reference.paper.Abbreviation;
+import org.honorsdue.reference.paper.AbbreviationTable;
+import org.honorsdue.reference.paper.DocumentTable;
+import org.honorsdue.reference.paper.MilitarySpecialty;
+import org.honorsdue.reference.paper.ProofDocument;
+import org.honorsdue.reference.paper.SpecialtyTable;
+import org.honorsdue.reference.table.FaultList;
+import org.honorsdue.reference.table.Located;
+import org.honorsdue.reference.table.TableFaults;
+import org.honorsdue.reference.table.TableSource;
+import org.jspecify.annotations.Nullable;
+
+/** The tables as loaded, with their indexes. */
+final class LoadedTables implements Reference {
+    private static final Pattern DOTS_AND_BLANKS = Pattern.compile("[.\\s]+");
+
+    private static volatile @Nullable Reference publishedOnce;
+
+    private final List<Award> awards;
+    private final List<LawClause> clauses;
+    private final List<Campaign> campaigns;
+    private final List<AssaultLanding> assaults;
+    private final List<TheaterWindow> theaters;
+    private final List<OccupationArea> occupationAreas;
+    private final List<Place> places;
+    private final List<Abbreviation> abbreviations;
+    private final List<MilitarySpecialty> specialties;
+    private final List<ProofDocument> documents;
+
+    private final Map<String, Award> awardById;
+    private final Map<String, LawClause> clauseById;
+    private final Map<String, List<LawClause>> clausesByAward;
+    private final Map<String, Campaign> campaignById;
+    private final Map<String, Place> placeByName;
+    private final Map<String, MilitarySpecialty> specialtyByNumber;
+    private final Map<String, ProofDocument> documentById;
+
+    private LoadedTables(
+            List<Award> awards,
+            List<LawClause> clauses,
+            List<Campaign> campaigns,
+            List<AssaultLanding> assaults,
+            List<TheaterWindow> theaters,
+            List<OccupationArea> occupationAreas,
+            List<Place> places,
+            List<Abbreviation> abbreviations,
+            List<MilitarySpecialty> specialties,
+            List<ProofDocument> documents) {
+        this.awards = awards;
+        this.clauses = clauses;
+        this.campaigns = campaigns;
+        this.assaults = assaults;
+        this.theaters = theaters;
+        this.occupationAreas = occupationAreas;
+        this.places = places;
+        this.abbreviations = abbreviations;
+        this.specialties = specialties;
+        this.documents = documents;
+        awardById = index(awards, Award::id);
+        clauseById = index(clauses, LawClause::id);
+        clausesByAward = clauses.stream().collect(groupingBy(LawClause::award));
+        clausesByAward.replaceAll((award, ofAward) -> List.copyOf(ofAward));
+        campaignById = index(campaigns, Campaign::id);
+        placeByName = indexPlaces(places);
+        specialtyByNumber = index(specialties, MilitarySpecialty::number);
+        documentById = index(documents, ProofDocument::id);
+    }
+
+    /** The tables of the program. A faulty table throws at every call, so that nobody goes on without it. */
+    static Reference published() {
+        Reference loaded = publishedOnce;
+        if (loaded == null) {
+            synchronized (LoadedTables.class) {
+                loaded = publishedOnce;
+                if (loaded == null) {
+                    loaded = load(TableSource.beside(Reference.class));
+                    publishedOnce = loaded;
+                }
+            }
+        }
+        return loaded;
+    }
+
+    /**
+     * Reads and cross-checks every table of a source.
+     *
+     * @throws TableFaults with every fault found
+     */
+    static Reference load(TableSource source) {
+        var faults = new FaultList();
+        var awards = AwardTable.read(source, faults);
+        var clauses = ClauseTable.read(source, faults);
+        var campaigns = CampaignTable.read(source, faults);
+        var assaults = AssaultTable.read(source, faults);
+        var theaters = TheaterTable.read(source, faults);
+        var occupationAreas = OccupationTable.read(source, faults);
+        var places = PlaceTable.read(source, faults);
+        var abbreviations = AbbreviationTable.read(source, faults);
+        var specialties = SpecialtyTable.read(source, faults);
+        var documents = DocumentTable.read(source, faults);
+
+        var cross = new CrossCheck(faults);
+        cross.laws(awards, clauses);
+        cross.history(awards, campaigns, assaults, theaters, occupationAreas);
+        cross.places(places);
+        cross.papers(abbreviations, specialties, documents);
+        faults.refuseIfAny();
+
+        return new LoadedTables(
+                values(awards),
+                values(clauses),
+                values(campaigns),
+                values(assaults),
+                values(theaters),
+                values(occupationAreas),
+                values(places),
+                values(abbreviations),
+                values(specialties),
+                values(documents));
+    }
+
+    private static <T> List<T> values(List<Located<T>> located) {
+        return located.stream().map(Located::value).toList();
+    }
+
+    private static <T> Map<String, T> index(List<T> values, Function<T, String> key) {
+        var index = new HashMap<String, T>();
+        for (T value : values) {
+            index.put(key.apply(value), value);
+        }
+        return index;
+    }
+
+    private static Map<String, Place> indexPlaces(List<Place> places) {
+        var index = new HashMap<String, Place>();
+        for (Place place : places) {
+            index.put(plain(place.name()), place);
+            for (String alias : place.aliases()) {
+                index.put(plain(alias), place);
+            }
+        }
+        return index;
+    }
+
+    /** A name without what clerks vary: letter case, full stops, extra blanks. */
+    static String plain(String name) {
+        return DOTS_AND_BLANKS.matcher(name).replaceAll(" ").strip().toUpperCase(Locale.ROOT);
+    }
+
+    @Override
+    public List<Award> awards() {
+        return awards;
+    }
+
+    @Override
+    public Optional<Award> award(String id) {
+        return Optional.ofNullable(awardById.get(id));
+    }
+
+    @Override
+    public List<LawClause> clauses() {
+        return clauses;
+    }
+
+    @Override
+    public List<LawClause> clausesOf(String award) {
+        return clausesByAward.getOrDefault(award, List.of());
+    }
+
+    @Override
+    public Optional<LawClause> clause(String id) {
+        return Optional.ofNullable(clauseById.get(id));
+    }
+
+    @Override
+    public List<Campaign> campaigns() {
+        return campaigns;
+    }
+
+    @Override
+    public Optional<Campaign> campaign(String id) {
+        return Optional.ofNullable(campaignById.get(id));
+    }
+
+    @Override
+    public List<AssaultLanding> assaults() {
+        return assaults;
+    }
+
+    @Override
+    public List<TheaterWindow> theaters() {
+        return theaters;
+    }
+
+    @Override
+    public Optional<TheaterWindow> theater(Theater theater) {
+        return theaters.stream().filter(window -> window.theater() == theater).findFirst();
+    }
+
+    @Override
+    public List<OccupationArea> occupationAreas() {
+        return occupationAreas;
+    }
+
+    @Override
+    public List<Place> places() {
+        return places;
+    }
+
+    @Override
+    public Optional<Place> place(String name) {
+        return Optional.ofNullable(placeByName.get(plain(name)));
+    }
+
+    @Override
+    public List<Abbreviation> abbreviations() {
+        return abbreviations;
+    }
+
+    @Override
+    public List<MilitarySpecialty> specialties() {
+        return specialties;
+    }
+
+    @Override
+    public Optional<MilitarySpecialty> specialty(String number) {
+        return Optional.ofNullable(specialtyByNumber.get(number));
+    }
+
+    @Override
+    public List<ProofDocument> documents() {
+        return documents;
+    }
+
+    @Override
+    public Optional<ProofDocument> document(String id) {
+        return Optional.ofNullable(documentById.get(id));
+    }
+}

@@ -1,0 +1,30 @@
+package org.honorsdue.reference.table;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gathers faults while tables are read and checked against each other. Used by one thread. */
+public final class FaultList {
+    private final List<TableFault> faults = new ArrayList<>();
+
+    /** Notes a fault and goes on. The parts are those of {@link TableFault}. */
+    public void add(String table, long line, String column, String what, String remedy) {
+        faults.add(new TableFault(table, line, column, what, remedy));
+    }
+
+    /** The number of faults so far. */
+    public int size() {
+        return faults.size();
+    }
+
+    /**
+     * Refuses the tables if anything was wrong with them.
+     *
+     * @throws TableFaults with every fault noted so far
+     */
+    public void refuseIfAny() {
+        if (!faults.isEmpty()) {
+            throw new TableFaults(faults);
+        }
+    }
+}
