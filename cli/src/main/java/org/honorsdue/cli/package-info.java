@@ -1,3 +1,4 @@
+/** The command line: reads arguments, files and the clock, and hands everything else down. Start at {@link org.honorsdue.cli.Honors}. */
 @NullMarked
 package org.honorsdue.cli;
 
