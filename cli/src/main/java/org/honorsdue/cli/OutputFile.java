@@ -1,0 +1,29 @@
+package org.honorsdue.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Writes a file whole or not at all: aside first, then renamed over the old one. */
+final class OutputFile {
+    private OutputFile() {}
+
+    static void write(Path file, String text) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    static void write(Path file, byte[] content) throws IOException {
+        Path target = file.toAbsolutePath();
+        Path folder = target.getParent();
+        Files.createDirectories(folder);
+        Path aside = Files.createTempFile(folder, target.getFileName().toString(), ".part");
+        try {
+            Files.write(aside, content);
+            Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            Files.deleteIfExists(aside);
+        }
+    }
+}
