@@ -1,0 +1,4 @@
+@NullMarked
+package org.honorsdue.workbench;
+
+import org.jspecify.annotations.NullMarked;
