@@ -20,7 +20,7 @@ import picocli.CommandLine.ParseResult;
             "Start with:  honors examine demo/fairweather.yaml"
         },
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {ExamineCommand.class, DecodeCommand.class, LawCommand.class})
+        subcommands = {})
 public final class Honors {
     private Honors() {}
 
