@@ -24,29 +24,42 @@ import org.honorsdue.reference.paper.Abbreviation;
 import org.honorsdue.reference.paper.AbbreviationTable;
 import org.honorsdue.reference.paper.DocumentTable;
 import org.honorsdue.reference.paper.MilitarySpecialty;
+import org.honorsdue.reference.paper.PayMark;
+import org.honorsdue.reference.paper.PayMarkTable;
 import org.honorsdue.reference.paper.ProofDocument;
+import org.honorsdue.reference.paper.SeparationCode;
+import org.honorsdue.reference.paper.SeparationCodeTable;
 import org.honorsdue.reference.paper.SpecialtyTable;
+import org.honorsdue.reference.score.RatingDay;
+import org.honorsdue.reference.score.ScoreFactor;
+import org.honorsdue.reference.score.ScoreItem;
+import org.honorsdue.reference.score.ScoreTables;
 import org.honorsdue.reference.table.FaultList;
 import org.honorsdue.reference.table.Located;
 
 /** Holds the tables against each other: what one names, another must have, and nothing stands twice. */
 final class CrossCheck {
-    private final FaultList faults;
+    private static final Set<String> DEVICES_THAT_SCORE = Set.of("campaign-star", "arrowhead");
 
-    CrossCheck(FaultList faults) {
+    private final FaultList faults;
+    private final List<Located<Award>> awards;
+    private final Map<String, Award> awardById = new HashMap<>();
+
+    CrossCheck(FaultList faults, List<Located<Award>> awards) {
         this.faults = faults;
+        this.awards = awards;
+        unique(AwardTable.NAME, "id", awards, Award::id);
+        awards.forEach(award -> awardById.put(award.value().id(), award.value()));
     }
 
-    void laws(List<Located<Award>> awards, List<Located<LawClause>> clauses) {
-        unique(AwardTable.NAME, "id", awards, Award::id);
+    /** Every clause has its award, every award a clause, and no clause ended before its award began. */
+    void laws(List<Located<LawClause>> clauses) {
         unique(ClauseTable.NAME, "id", clauses, LawClause::id);
-        Map<String, Award> known = new HashMap<>();
-        awards.forEach(award -> known.put(award.value().id(), award.value()));
         Set<String> ruled = new HashSet<>();
         for (var located : clauses) {
             LawClause clause = located.value();
             ruled.add(clause.award());
-            Award award = known.get(clause.award());
+            Award award = awardById.get(clause.award());
             if (award == null) {
                 unknownAward(ClauseTable.NAME, located.line(), "id", clause.award());
             } else if (clause.inForceUntil().isPresent()
@@ -64,61 +77,78 @@ final class CrossCheck {
             }
         }
         for (var located : awards) {
-            if (!ruled.contains(located.value().id())) {
+            String id = located.value().id();
+            if (!ruled.contains(id)) {
                 faults.add(
                         AwardTable.NAME,
                         located.line(),
                         "id",
-                        "\"%s\" has no clause.".formatted(located.value().id()),
+                        "\"%s\" has no clause.".formatted(id),
                         "Add at least one row for it to %s.".formatted(ClauseTable.NAME));
             }
         }
     }
 
-    void history(
-            List<Located<Award>> awards,
-            List<Located<Campaign>> campaigns,
-            List<Located<AssaultLanding>> assaults,
-            List<Located<TheaterWindow>> theaters,
-            List<Located<OccupationArea>> areas) {
+    /** Every campaign lies inside its theatre and has the medal of its theatre; every theatre is there. */
+    void campaigns(List<Located<Campaign>> campaigns, List<Located<TheaterWindow>> theaters) {
         unique(CampaignTable.NAME, "id", campaigns, Campaign::id);
         unique(
                 TheaterTable.NAME,
                 "theater",
                 theaters,
                 window -> window.theater().name());
-        unique(OccupationTable.NAME, "id", areas, OccupationArea::id);
-        Set<String> awardIds = new HashSet<>();
-        awards.forEach(award -> awardIds.add(award.value().id()));
         Map<Theater, TheaterWindow> windows = new HashMap<>();
         for (var located : theaters) {
             windows.put(located.value().theater(), located.value());
             knownAward(
-                    awardIds,
-                    TheaterTable.NAME,
-                    located.line(),
-                    "medal",
-                    located.value().medal());
+                    TheaterTable.NAME, located.line(), "medal", located.value().medal());
         }
-        Map<String, Campaign> known = new HashMap<>();
         for (var located : campaigns) {
             Campaign campaign = located.value();
-            known.put(campaign.id(), campaign);
-            knownAward(awardIds, CampaignTable.NAME, located.line(), "medal", campaign.medal());
             TheaterWindow window = windows.get(campaign.theater());
-            if (window != null) {
-                inTheater(located.line(), "ground_first", campaign.ground(), window);
-                inTheater(located.line(), "air_first", campaign.air(), window);
-                if (!window.medal().equals(campaign.medal())) {
-                    faults.add(
-                            CampaignTable.NAME,
-                            located.line(),
-                            "medal",
-                            "\"%s\" is not the medal of this theatre.".formatted(campaign.medal()),
-                            "Write %s, or correct the theatre.".formatted(window.medal()));
-                }
+            if (window == null) {
+                faults.add(
+                        CampaignTable.NAME,
+                        located.line(),
+                        "theater",
+                        "The theatre has no dates.",
+                        "Add a row for it to %s.".formatted(TheaterTable.NAME));
+                continue;
+            }
+            inTheater(located.line(), "ground_first", campaign.ground(), window);
+            inTheater(located.line(), "air_first", campaign.air(), window);
+            if (!window.medal().equals(campaign.medal())) {
+                faults.add(
+                        CampaignTable.NAME,
+                        located.line(),
+                        "medal",
+                        "\"%s\" is not the medal of this theatre.".formatted(campaign.medal()),
+                        "Write %s, or correct the theatre.".formatted(window.medal()));
             }
         }
+    }
+
+    private void inTheater(long line, String column, DateSpan dates, TheaterWindow window) {
+        if (dates.first().isBefore(window.dates().first())
+                || dates.last().isAfter(window.dates().last())) {
+            faults.add(
+                    CampaignTable.NAME,
+                    line,
+                    column,
+                    "The campaign, %s to %s, runs outside the dates of its theatre, %s to %s."
+                            .formatted(
+                                    dates.first(),
+                                    dates.last(),
+                                    window.dates().first(),
+                                    window.dates().last()),
+                    "Correct the campaign or the theatre.");
+        }
+    }
+
+    /** Every landing has its campaign; a credited one lies inside it. */
+    void assaults(List<Located<AssaultLanding>> assaults, List<Located<Campaign>> campaigns) {
+        Map<String, Campaign> known = new HashMap<>();
+        campaigns.forEach(campaign -> known.put(campaign.value().id(), campaign.value()));
         for (var located : assaults) {
             AssaultLanding landing = located.value();
             Campaign campaign = known.get(landing.campaign());
@@ -144,34 +174,32 @@ final class CrossCheck {
                         "Correct the date or the campaign.");
             }
         }
+    }
+
+    /** Every occupied area is gated by a medal that exists, and its gated days lie inside it. */
+    void occupation(List<Located<OccupationArea>> areas) {
+        unique(OccupationTable.NAME, "id", areas, OccupationArea::id);
         for (var located : areas) {
-            knownAward(
-                    awardIds,
-                    OccupationTable.NAME,
-                    located.line(),
-                    "gate_medal",
-                    located.value().gateMedal());
+            OccupationArea area = located.value();
+            knownAward(OccupationTable.NAME, located.line(), "gate_medal", area.gateMedal());
+            if (area.gated().first().isBefore(area.dates().first())
+                    || area.gated().last().isAfter(area.dates().last())) {
+                faults.add(
+                        OccupationTable.NAME,
+                        located.line(),
+                        "gated_first",
+                        "The gated days, %s to %s, run outside the occupation, %s to %s."
+                                .formatted(
+                                        area.gated().first(),
+                                        area.gated().last(),
+                                        area.dates().first(),
+                                        area.dates().last()),
+                        "Correct one of the two spans.");
+            }
         }
     }
 
-    private void inTheater(long line, String column, DateSpan dates, TheaterWindow window) {
-        if (dates.first().isBefore(window.dates().first())
-                || dates.last().isAfter(window.dates().last())) {
-            faults.add(
-                    CampaignTable.NAME,
-                    line,
-                    column,
-                    "The campaign, %s to %s, runs outside the dates of its theatre, %s to %s."
-                            .formatted(
-                                    dates.first(),
-                                    dates.last(),
-                                    window.dates().first(),
-                                    window.dates().last()),
-                    "Correct the campaign or the theatre.");
-        }
-    }
-
-    /** A name must lead to one place, however it is typed. */
+    /** A name leads to one place, however it is typed. */
     void places(List<Located<Place>> places) {
         Map<String, String> owner = new HashMap<>();
         for (var located : places) {
@@ -195,12 +223,8 @@ final class CrossCheck {
         }
     }
 
-    void papers(
-            List<Located<Abbreviation>> abbreviations,
-            List<Located<MilitarySpecialty>> specialties,
-            List<Located<ProofDocument>> documents) {
-        unique(SpecialtyTable.NAME, "number", specialties, MilitarySpecialty::number);
-        unique(DocumentTable.NAME, "id", documents, ProofDocument::id);
+    /** A token with two meanings is marked ambiguous in every row. */
+    void abbreviations(List<Located<Abbreviation>> abbreviations) {
         Map<String, Located<Abbreviation>> first = new HashMap<>();
         for (var located : abbreviations) {
             Abbreviation abbreviation = located.value();
@@ -229,6 +253,30 @@ final class CrossCheck {
         }
     }
 
+    void papers(
+            List<Located<MilitarySpecialty>> specialties,
+            List<Located<ProofDocument>> documents,
+            List<Located<SeparationCode>> separations,
+            List<Located<PayMark>> payMarks) {
+        unique(SpecialtyTable.NAME, "number", specialties, MilitarySpecialty::number);
+        unique(DocumentTable.NAME, "id", documents, ProofDocument::id);
+        unique(SeparationCodeTable.NAME, "code", separations, SeparationCode::code);
+        unique(PayMarkTable.NAME, "id", payMarks, PayMark::id);
+    }
+
+    /** What brought points is an award or one of the two devices that come up. */
+    void scores(List<Located<ScoreFactor>> factors, List<Located<ScoreItem>> items, List<Located<RatingDay>> days) {
+        unique(ScoreTables.FACTORS, "id", factors, ScoreFactor::id);
+        unique(ScoreTables.ITEMS, "item", items, ScoreItem::item);
+        unique(ScoreTables.DAYS, "day", days, day -> day.day().toString());
+        for (var located : items) {
+            String item = located.value().item();
+            if (!DEVICES_THAT_SCORE.contains(item)) {
+                knownAward(ScoreTables.ITEMS, located.line(), "item", item);
+            }
+        }
+    }
+
     private <T> void unique(String table, String column, List<Located<T>> rows, Function<T, String> key) {
         Map<String, Long> lines = new HashMap<>();
         for (var row : rows) {
@@ -245,8 +293,8 @@ final class CrossCheck {
         }
     }
 
-    private void knownAward(Set<String> awardIds, String table, long line, String column, String award) {
-        if (!awardIds.contains(award)) {
+    private void knownAward(String table, long line, String column, String award) {
+        if (!awardById.containsKey(award)) {
             unknownAward(table, line, column, award);
         }
     }

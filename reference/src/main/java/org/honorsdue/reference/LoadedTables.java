@@ -27,8 +27,17 @@ import org.honorsdue.reference.paper.Abbreviation;
 import org.honorsdue.reference.paper.AbbreviationTable;
 import org.honorsdue.reference.paper.DocumentTable;
 import org.honorsdue.reference.paper.MilitarySpecialty;
+import org.honorsdue.reference.paper.PayMark;
+import org.honorsdue.reference.paper.PayMarkTable;
 import org.honorsdue.reference.paper.ProofDocument;
+import org.honorsdue.reference.paper.SeparationCode;
+import org.honorsdue.reference.paper.SeparationCodeTable;
 import org.honorsdue.reference.paper.SpecialtyTable;
+import org.honorsdue.reference.score.CriticalScore;
+import org.honorsdue.reference.score.RatingDay;
+import org.honorsdue.reference.score.ScoreFactor;
+import org.honorsdue.reference.score.ScoreItem;
+import org.honorsdue.reference.score.ScoreTables;
 import org.honorsdue.reference.table.FaultList;
 import org.honorsdue.reference.table.Located;
 import org.honorsdue.reference.table.TableFaults;
@@ -51,6 +60,12 @@ final class LoadedTables implements Reference {
     private final List<Abbreviation> abbreviations;
     private final List<MilitarySpecialty> specialties;
     private final List<ProofDocument> documents;
+    private final List<SeparationCode> separationCodes;
+    private final List<PayMark> payMarks;
+    private final List<ScoreFactor> scoreFactors;
+    private final List<ScoreItem> scoreItems;
+    private final List<RatingDay> ratingDays;
+    private final List<CriticalScore> criticalScores;
 
     private final Map<String, Award> awardById;
     private final Map<String, LawClause> clauseById;
@@ -60,27 +75,52 @@ final class LoadedTables implements Reference {
     private final Map<String, MilitarySpecialty> specialtyByNumber;
     private final Map<String, ProofDocument> documentById;
 
-    private LoadedTables(
-            List<Award> awards,
-            List<LawClause> clauses,
-            List<Campaign> campaigns,
-            List<AssaultLanding> assaults,
-            List<TheaterWindow> theaters,
-            List<OccupationArea> occupationAreas,
-            List<Place> places,
-            List<Abbreviation> abbreviations,
-            List<MilitarySpecialty> specialties,
-            List<ProofDocument> documents) {
-        this.awards = awards;
-        this.clauses = clauses;
-        this.campaigns = campaigns;
-        this.assaults = assaults;
-        this.theaters = theaters;
-        this.occupationAreas = occupationAreas;
-        this.places = places;
-        this.abbreviations = abbreviations;
-        this.specialties = specialties;
-        this.documents = documents;
+    /** Reads, notes faults, and indexes what was read; {@link #load} refuses the result if there was any fault. */
+    private LoadedTables(TableSource source, FaultList faults) {
+        var awardRows = AwardTable.read(source, faults);
+        var clauseRows = ClauseTable.read(source, faults);
+        var campaignRows = CampaignTable.read(source, faults);
+        var assaultRows = AssaultTable.read(source, faults);
+        var theaterRows = TheaterTable.read(source, faults);
+        var occupationRows = OccupationTable.read(source, faults);
+        var placeRows = PlaceTable.read(source, faults);
+        var abbreviationRows = AbbreviationTable.read(source, faults);
+        var specialtyRows = SpecialtyTable.read(source, faults);
+        var documentRows = DocumentTable.read(source, faults);
+        var separationRows = SeparationCodeTable.read(source, faults);
+        var payRows = PayMarkTable.read(source, faults);
+        var factorRows = ScoreTables.factors(source, faults);
+        var itemRows = ScoreTables.items(source, faults);
+        var dayRows = ScoreTables.days(source, faults);
+        var criticalRows = ScoreTables.critical(source, faults);
+
+        var cross = new CrossCheck(faults, awardRows);
+        cross.laws(clauseRows);
+        cross.campaigns(campaignRows, theaterRows);
+        cross.assaults(assaultRows, campaignRows);
+        cross.occupation(occupationRows);
+        cross.places(placeRows);
+        cross.abbreviations(abbreviationRows);
+        cross.papers(specialtyRows, documentRows, separationRows, payRows);
+        cross.scores(factorRows, itemRows, dayRows);
+
+        awards = values(awardRows);
+        clauses = values(clauseRows);
+        campaigns = values(campaignRows);
+        assaults = values(assaultRows);
+        theaters = values(theaterRows);
+        occupationAreas = values(occupationRows);
+        places = values(placeRows);
+        abbreviations = values(abbreviationRows);
+        specialties = values(specialtyRows);
+        documents = values(documentRows);
+        separationCodes = values(separationRows);
+        payMarks = values(payRows);
+        scoreFactors = values(factorRows);
+        scoreItems = values(itemRows);
+        ratingDays = values(dayRows);
+        criticalScores = values(criticalRows);
+
         awardById = index(awards, Award::id);
         clauseById = index(clauses, LawClause::id);
         clausesByAward = clauses.stream().collect(groupingBy(LawClause::award));
@@ -113,35 +153,9 @@ final class LoadedTables implements Reference {
      */
     static Reference load(TableSource source) {
         var faults = new FaultList();
-        var awards = AwardTable.read(source, faults);
-        var clauses = ClauseTable.read(source, faults);
-        var campaigns = CampaignTable.read(source, faults);
-        var assaults = AssaultTable.read(source, faults);
-        var theaters = TheaterTable.read(source, faults);
-        var occupationAreas = OccupationTable.read(source, faults);
-        var places = PlaceTable.read(source, faults);
-        var abbreviations = AbbreviationTable.read(source, faults);
-        var specialties = SpecialtyTable.read(source, faults);
-        var documents = DocumentTable.read(source, faults);
-
-        var cross = new CrossCheck(faults);
-        cross.laws(awards, clauses);
-        cross.history(awards, campaigns, assaults, theaters, occupationAreas);
-        cross.places(places);
-        cross.papers(abbreviations, specialties, documents);
+        var loaded = new LoadedTables(source, faults);
         faults.refuseIfAny();
-
-        return new LoadedTables(
-                values(awards),
-                values(clauses),
-                values(campaigns),
-                values(assaults),
-                values(theaters),
-                values(occupationAreas),
-                values(places),
-                values(abbreviations),
-                values(specialties),
-                values(documents));
+        return loaded;
     }
 
     private static <T> List<T> values(List<Located<T>> located) {
@@ -260,5 +274,35 @@ final class LoadedTables implements Reference {
     @Override
     public Optional<ProofDocument> document(String id) {
         return Optional.ofNullable(documentById.get(id));
+    }
+
+    @Override
+    public List<SeparationCode> separationCodes() {
+        return separationCodes;
+    }
+
+    @Override
+    public List<PayMark> payMarks() {
+        return payMarks;
+    }
+
+    @Override
+    public List<ScoreFactor> scoreFactors() {
+        return scoreFactors;
+    }
+
+    @Override
+    public List<ScoreItem> scoreItems() {
+        return scoreItems;
+    }
+
+    @Override
+    public List<RatingDay> ratingDays() {
+        return ratingDays;
+    }
+
+    @Override
+    public List<CriticalScore> criticalScores() {
+        return criticalScores;
     }
 }

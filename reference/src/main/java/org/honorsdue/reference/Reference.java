@@ -12,7 +12,13 @@ import org.honorsdue.reference.law.Award;
 import org.honorsdue.reference.law.LawClause;
 import org.honorsdue.reference.paper.Abbreviation;
 import org.honorsdue.reference.paper.MilitarySpecialty;
+import org.honorsdue.reference.paper.PayMark;
 import org.honorsdue.reference.paper.ProofDocument;
+import org.honorsdue.reference.paper.SeparationCode;
+import org.honorsdue.reference.score.CriticalScore;
+import org.honorsdue.reference.score.RatingDay;
+import org.honorsdue.reference.score.ScoreFactor;
+import org.honorsdue.reference.score.ScoreItem;
 import org.honorsdue.reference.table.TableFaults;
 import org.honorsdue.reference.table.TableSource;
 
@@ -80,4 +86,17 @@ public interface Reference {
     List<ProofDocument> documents();
 
     Optional<ProofDocument> document(String id);
+
+    List<SeparationCode> separationCodes();
+
+    List<PayMark> payMarks();
+
+    List<ScoreFactor> scoreFactors();
+
+    List<ScoreItem> scoreItems();
+
+    /** The days up to which points were counted, the earliest first. */
+    List<RatingDay> ratingDays();
+
+    List<CriticalScore> criticalScores();
 }
