@@ -1,0 +1,178 @@
+package org.honorsdue.determination.crosscheck;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.honorsdue.determination.finding.Crosscheck;
+import org.honorsdue.reference.Grade;
+import org.honorsdue.reference.Provenance;
+import org.honorsdue.reference.Reference;
+import org.honorsdue.reference.Theater;
+import org.honorsdue.reference.history.AssaultLanding;
+import org.honorsdue.reference.history.Campaign;
+import org.honorsdue.service.fact.Assault;
+import org.honorsdue.service.fact.AwardClaim;
+import org.honorsdue.service.fact.CampaignClaim;
+import org.honorsdue.service.fact.Device;
+import org.honorsdue.service.fact.ServiceFact;
+import org.honorsdue.service.fact.ServiceFacts;
+import org.honorsdue.service.paper.Entry;
+
+/**
+ * An arrowhead typed on a theatre ribbon against the assault landings, jumps and glider landings of the campaigns named,
+ * on days when he was in the theatre. One arrowhead a ribbon, however many assaults.
+ *
+ * <p>The list of assaults is from memory and incomplete, so every landing in it counts here, credited or not.
+ */
+final class ArrowheadCheck implements Check {
+    private static final Provenance RULE = new Provenance(
+            "Arrowhead: one on each theatre ribbon, for an assault named in orders; list of assaults from memory",
+            Grade.MEMORY);
+
+    private final Reference reference;
+
+    ArrowheadCheck(Reference reference) {
+        this.reference = reference;
+    }
+
+    @Override
+    public String id() {
+        return "arrowhead";
+    }
+
+    @Override
+    public List<Crosscheck> compare(ServiceFacts facts) {
+        var comparison = new Comparison(id(), RULE);
+        for (var claim : facts.every(AwardClaim.class)) {
+            int arrowheads = claim.devices().stream()
+                    .filter(worn -> worn.device() == Device.ARROWHEAD)
+                    .mapToInt(worn -> worn.count())
+                    .sum();
+            if (arrowheads > 0) {
+                theater(claim).ifPresent(theater -> compare(facts, claim, theater, arrowheads, comparison));
+            }
+        }
+        return comparison.results();
+    }
+
+    private void compare(ServiceFacts facts, AwardClaim claim, Theater theater, int arrowheads, Comparison comparison) {
+        var medal = Set.of(claim.award());
+        if (arrowheads > 1) {
+            comparison.disagrees(
+                    "%d arrowheads are typed on one ribbon; one is worn however many the assaults."
+                            .formatted(arrowheads),
+                    medal,
+                    List.of(claim));
+        }
+        var claims = facts.every(CampaignClaim.class).stream()
+                .filter(named ->
+                        campaign(named).filter(one -> one.theater() == theater).isPresent())
+                .toList();
+        var restsOn = new ArrayList<ServiceFact>();
+        restsOn.add(claim);
+        restsOn.addAll(claims);
+        var evidence = facts.every(Assault.class);
+        var named = claims.stream().map(CampaignClaim::campaign).toList();
+        boolean shown = OnePaper.allOf(facts).stream().allMatch(paper -> paper.readWhole(Entry.BATTLES_AND_CAMPAIGNS));
+        if (!evidence.isEmpty()) {
+            restsOn.addAll(evidence);
+            comparison.agrees("An assault is in evidence for the arrowhead typed.", medal, restsOn);
+            return;
+        }
+        if (!shown || named.isEmpty() && !campaignsBlank(facts)) {
+            comparison.cannotTell(
+                    "An arrowhead is typed; the campaigns it could belong to were not all supplied or read.",
+                    medal,
+                    restsOn,
+                    Entry.BATTLES_AND_CAMPAIGNS);
+            return;
+        }
+        var landings = reference.assaults().stream()
+                .filter(landing -> named.contains(landing.campaign()))
+                .toList();
+        if (landings.isEmpty()) {
+            comparison.disagrees(
+                    named.isEmpty()
+                            ? "An arrowhead is typed, but no campaign of that theatre is named."
+                            : "An arrowhead is typed, but no assault landing, jump or glider landing is known in %s."
+                                    .formatted(Wording.list(claims.stream()
+                                            .flatMap(one -> campaign(one).stream())
+                                            .map(Campaign::name)
+                                            .distinct()
+                                            .toList())),
+                    medal,
+                    restsOn,
+                    Entry.BATTLES_AND_CAMPAIGNS);
+            return;
+        }
+        presence(facts, theater, landings, medal, restsOn, comparison);
+    }
+
+    private static void presence(
+            ServiceFacts facts,
+            Theater theater,
+            List<AssaultLanding> landings,
+            Set<String> medal,
+            List<ServiceFact> restsOn,
+            Comparison comparison) {
+        var there =
+                Abroad.of(facts).stream().filter(stay -> stay.mayLieIn(theater)).toList();
+        boolean crossings = OnePaper.allOf(facts).stream().allMatch(paper -> paper.readWhole(Entry.SERVICE_OUTSIDE_US));
+        if (there.isEmpty() || !crossings) {
+            comparison.cannotTell(
+                    "An arrowhead is typed; the crossings do not tell whether he was there in time.",
+                    medal,
+                    restsOn,
+                    Entry.SERVICE_OUTSIDE_US);
+            return;
+        }
+        there.forEach(stay -> restsOn.add(stay.fact()));
+        var possible = landings.stream()
+                .filter(landing -> there.stream().anyMatch(stay -> stay.days().overlaps(landing.dates())))
+                .findFirst();
+        if (possible.isPresent()) {
+            comparison.agrees(
+                    "An arrowhead is typed, and he was in the theatre at the time of a landing (%s)."
+                            .formatted(possible.get().place()),
+                    medal,
+                    restsOn);
+            return;
+        }
+        var nearest = landings.stream()
+                .min(Comparator.comparingLong(landing -> gap(there, landing)))
+                .orElseThrow();
+        comparison.disagrees(
+                "An arrowhead is typed, but he was not in the theatre at any landing of the campaigns named; the nearest, %s on %s, is %s away."
+                        .formatted(
+                                nearest.place(),
+                                Wording.day(nearest.dates().first()),
+                                Wording.days(gap(there, nearest))),
+                medal,
+                restsOn,
+                Entry.SERVICE_OUTSIDE_US);
+    }
+
+    private static long gap(List<Abroad> there, AssaultLanding landing) {
+        return there.stream()
+                .mapToLong(stay -> Abroad.gap(stay.days(), landing.dates()))
+                .min()
+                .orElseThrow();
+    }
+
+    private static boolean campaignsBlank(ServiceFacts facts) {
+        return facts.papers() > 0
+                && OnePaper.allOf(facts).stream().allMatch(paper -> paper.readWhole(Entry.BATTLES_AND_CAMPAIGNS));
+    }
+
+    private Optional<Campaign> campaign(CampaignClaim claim) {
+        return reference.campaign(claim.campaign());
+    }
+
+    private static Optional<Theater> theater(AwardClaim claim) {
+        return List.of(Theater.EAME, Theater.ASIATIC_PACIFIC, Theater.AMERICAN).stream()
+                .filter(theater -> CampaignStars.medal(theater).equals(Optional.of(claim.award())))
+                .findFirst();
+    }
+}
