@@ -8,6 +8,7 @@ import java.util.Set;
 import org.honorsdue.determination.finding.Crosscheck;
 import org.honorsdue.reference.Grade;
 import org.honorsdue.reference.Provenance;
+import org.honorsdue.reference.Reference;
 import org.honorsdue.service.Sex;
 import org.honorsdue.service.fact.BirthDate;
 import org.honorsdue.service.fact.Captivity;
@@ -35,6 +36,12 @@ final class CriticalScoreCheck implements Check {
 
     private static final int CHILDREN_ENOUGH = 3;
 
+    private final CriticalScores figures;
+
+    CriticalScoreCheck(Reference reference) {
+        figures = new CriticalScores(reference);
+    }
+
     @Override
     public String id() {
         return "critical-score";
@@ -49,7 +56,7 @@ final class CriticalScoreCheck implements Check {
         return comparison.results();
     }
 
-    private static void compare(OnePaper paper, PointsScore score, Comparison comparison) {
+    private void compare(OnePaper paper, PointsScore score, Comparison comparison) {
         var restsOn = new ArrayList<ServiceFact>();
         restsOn.add(score);
         paper.tour().ifPresent(restsOn::add);
@@ -72,7 +79,7 @@ final class CriticalScoreCheck implements Check {
                 .first(SexFact.class)
                 .filter(fact -> fact.sex() == Sex.FEMALE)
                 .isPresent();
-        var critical = CriticalScores.lowest(day, woman);
+        var critical = figures.lowest(day, woman);
         if (officer || critical.isEmpty()) {
             return;
         }
@@ -113,7 +120,7 @@ final class CriticalScoreCheck implements Check {
                     Entry.DEPENDENTS);
         } else {
             comparison.disagrees(
-                    step.source(),
+                    step.provenance(),
                     below + ", and neither the reason typed nor age nor children explain an early release.",
                     Set.of(),
                     restsOn);

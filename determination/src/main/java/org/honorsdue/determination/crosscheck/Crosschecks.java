@@ -25,7 +25,7 @@ public final class Crosschecks {
         points = new PointsScoreCheck(reference);
         checks = List.of(
                 points,
-                new CriticalScoreCheck(),
+                new CriticalScoreCheck(reference),
                 new OverseasBarsCheck(),
                 new ServiceStripesCheck(),
                 new ServiceTotalCheck(),
@@ -41,6 +41,10 @@ public final class Crosschecks {
                 new AgeCheck(),
                 new WoundDatesCheck(reference),
                 new PrisonerDatesCheck(reference),
+                new WoundsAgainstHeartsCheck(),
+                new LongevityCheck(),
+                new DateOrderCheck(),
+                new TheaterRibbonCheck(reference),
                 new PaperAgainstPaperCheck());
     }
 

@@ -57,7 +57,7 @@ final class ForeignPlusContinentalCheck implements Check {
         }
         long typed = TimeAbroad.days(foreign.get()) + TimeAbroad.days(continental.get());
         long off = spans.stream()
-                .map(span -> off(typed, span))
+                .map(span -> span.off(typed))
                 .min((one, other) -> Long.compare(Math.abs(one), Math.abs(other)))
                 .orElseThrow();
         if (Math.abs(off) <= ServiceTotalCheck.SLACK) {
@@ -76,12 +76,5 @@ final class ForeignPlusContinentalCheck implements Check {
                                 off > 0 ? "longer" : "shorter"),
                 Set.of("american-campaign-medal"),
                 restsOn);
-    }
-
-    private static long off(long typed, ServiceSpan span) {
-        if (typed > span.mostDays()) {
-            return typed - span.mostDays();
-        }
-        return Math.min(0, typed - span.fewestDays());
     }
 }

@@ -24,6 +24,7 @@ import org.honorsdue.determination.finding.Crosscheck;
 import org.honorsdue.reference.Grade;
 import org.honorsdue.reference.Provenance;
 import org.honorsdue.reference.Reference;
+import org.honorsdue.reference.score.ScoreItem;
 import org.honorsdue.service.fact.AwardClaim;
 import org.honorsdue.service.fact.Conduct;
 import org.honorsdue.service.fact.Dependents;
@@ -38,41 +39,34 @@ import org.honorsdue.service.paper.Entry;
  * The points score against months of service, months overseas, stars, decorations and dependents.
  *
  * <p>What no text fixes is tried every way: three roundings of part-months, lost time taken off or not, no child to
- * three. A score dated 2 September 1945 may be the figure of 12 May carried over, so that date is tried too, but only
- * with both kinds of month rounded alike: with more freedom almost any score could be explained away.
+ * three. A score dated 2 September 1945 may be the figure of 12 May carried over. That reading is tried with both kinds of
+ * month rounded alike; if only it fits, one cannot tell, because an item not typed explains the score as well.
  */
 final class PointsScoreCheck implements Check {
     private static final Provenance RULE = new Provenance(
             "War Department readjustment plan of May 1945, as reported in Time, 21 May and 17 September 1945",
             Grade.SECONDARY);
     private static final LocalDate COUNTED_FROM = LocalDate.of(1940, 9, 16);
-    /** Read in reports of the plan; each further award counts again. */
-    private static final Set<String> COUNTING = Set.of(
-            "medal-of-honor",
-            "distinguished-service-cross",
-            "distinguished-service-medal",
-            "legion-of-merit",
-            "silver-star",
-            "distinguished-flying-cross",
-            "soldiers-medal",
-            "bronze-star-medal",
-            "air-medal",
-            "purple-heart");
-    /** Remembered as counting, no text seen: they may be in the sum or not. */
-    private static final Set<String> MAY_COUNT = Set.of(
-            "navy-cross",
-            "navy-and-marine-corps-medal",
-            "french-croix-de-guerre",
-            "belgian-croix-de-guerre",
-            "luxembourg-croix-de-guerre",
-            "other-foreign-individual");
-
     private static final int WIDEST_PART_DATE = 45;
 
     private final Reference reference;
+    /** What brought five points, each award anew: by a text, or only from memory. */
+    private final Set<String> counting;
+
+    private final Set<String> mayCount;
 
     PointsScoreCheck(Reference reference) {
         this.reference = reference;
+        counting = items(reference, false);
+        mayCount = items(reference, true);
+    }
+
+    private static Set<String> items(Reference reference, boolean fromMemory) {
+        return reference.scoreItems().stream()
+                .filter(ScoreItem::counts)
+                .filter(item -> fromMemory == (item.provenance().grade() == Grade.MEMORY))
+                .map(ScoreItem::item)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     @Override
@@ -113,13 +107,32 @@ final class PointsScoreCheck implements Check {
         var named = namedDate(paper, score);
         var fitting = sheet.solutions().stream()
                 .filter(PointsSolution::fits)
-                .filter(solution -> solution.asOf() == named || solution.sameRounding())
+                .filter(solution -> solution.asOf() == named)
                 .findFirst();
         if (fitting.isPresent()) {
-            comparison.agrees(agreement(sheet, fitting.get(), named), Set.of(), restsOn);
+            comparison.agrees(
+                    "The score of %d is %s."
+                            .formatted(sheet.score(), fitting.get().sum()),
+                    Set.of(),
+                    restsOn);
             return;
         }
         var touched = touched(paper);
+        var carriedOver = sheet.solutions().stream()
+                .filter(PointsSolution::fits)
+                .filter(PointsSolution::sameRounding)
+                .findFirst();
+        if (carriedOver.isPresent()) {
+            comparison.cannotTell(
+                    "%s Or the figure of %s was carried over: then it is %s."
+                            .formatted(
+                                    mismatch(sheet, named),
+                                    Wording.day(carriedOver.get().asOf().day()),
+                                    carriedOver.get().sum()),
+                    touched,
+                    restsOn);
+            return;
+        }
         if (!listIsWhole(paper)) {
             comparison.cannotTell(
                     mismatch(sheet, named)
@@ -134,22 +147,13 @@ final class PointsScoreCheck implements Check {
                 mismatch(sheet, named) + otherWays(sheet), touched, restsOn, Entry.DECORATIONS_AND_CITATIONS);
     }
 
-    private static String agreement(PointsSheet sheet, PointsSolution solution, RatingDate named) {
-        var says = "The score of %d is %s.".formatted(sheet.score(), solution.sum());
-        if (solution.asOf() != named) {
-            says += " That is the figure of %s carried over."
-                    .formatted(Wording.day(solution.asOf().day()));
-        }
-        return says;
-    }
-
     /** A five-point item that is missing or too many may be any of these. */
     private Set<String> touched(OnePaper paper) {
         var touched = new TreeSet<String>();
         touched.add("purple-heart");
         paper.every(AwardClaim.class).stream()
                 .map(AwardClaim::award)
-                .filter(COUNTING::contains)
+                .filter(counting::contains)
                 .forEach(touched::add);
         CampaignStars.of(paper, reference)
                 .forEach(stars -> CampaignStars.medal(stars.theater()).ifPresent(touched::add));
@@ -234,7 +238,7 @@ final class PointsScoreCheck implements Check {
         var perEntry = new LinkedHashMap<String, Map<Entry, Integer>>();
         var later = new TreeSet<String>();
         for (var claim : paper.every(AwardClaim.class)) {
-            if (COUNTING.contains(claim.award()) || MAY_COUNT.contains(claim.award())) {
+            if (counting.contains(claim.award()) || mayCount.contains(claim.award())) {
                 perEntry.computeIfAbsent(claim.award(), award -> new EnumMap<>(Entry.class))
                         .merge(claim.entry(), claim.count(), Integer::sum);
                 if (claim.date()
@@ -249,7 +253,7 @@ final class PointsScoreCheck implements Check {
             // The same medal in two entries may be told twice or be two medals.
             int told = counts.stream().mapToInt(Integer::intValue).max().orElse(0);
             most += counts.stream().mapToInt(Integer::intValue).sum();
-            if (COUNTING.contains(award.getKey()) && !later.contains(award.getKey())) {
+            if (counting.contains(award.getKey()) && !later.contains(award.getKey())) {
                 fewest += told;
             }
         }

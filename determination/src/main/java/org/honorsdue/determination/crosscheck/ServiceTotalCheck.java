@@ -1,6 +1,7 @@
 package org.honorsdue.determination.crosscheck;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.honorsdue.determination.finding.Crosscheck;
@@ -54,7 +55,13 @@ final class ServiceTotalCheck implements Check {
         var abroad = TimeAbroad.of(absences.get());
         var restsOn = new ArrayList<ServiceFact>(abroad.restsOn());
         restsOn.add(total);
-        judge("Foreign service", "the crossings", total, abroad.fewest(), abroad.most(), restsOn, comparison);
+        judge(
+                "Foreign service",
+                "the crossings",
+                total,
+                new ServiceSpan(abroad.fewest(), abroad.most()),
+                restsOn,
+                comparison);
     }
 
     private static void continental(OnePaper paper, ServiceTotal total, Comparison comparison) {
@@ -72,42 +79,32 @@ final class ServiceTotalCheck implements Check {
             return;
         }
         var abroad = TimeAbroad.of(absences.get());
-        long fewest = spans.stream().mapToLong(ServiceSpan::fewestDays).min().orElseThrow() - abroad.most();
-        long most = spans.stream().mapToLong(ServiceSpan::mostDays).max().orElseThrow() - abroad.fewest();
         var restsOn = new ArrayList<ServiceFact>(abroad.restsOn());
         paper.tour().ifPresent(restsOn::add);
         restsOn.add(total);
         long typed = TimeAbroad.days(total);
-        boolean fits = spans.stream()
-                .anyMatch(span -> typed >= span.fewestDays() - abroad.most() - SLACK
-                        && typed <= span.mostDays() - abroad.fewest() + SLACK);
-        if (fits) {
-            comparison.agrees(
-                    "Continental service of %s follows from the dates.".formatted(Wording.total(total)),
-                    TOUCHED,
-                    restsOn);
-        } else {
-            judge(
-                    "Continental service",
-                    "the dates of entry, crossings and separation",
-                    total,
-                    Math.max(0, fewest),
-                    Math.max(0, most),
-                    restsOn,
-                    comparison);
-        }
+        var nearest = spans.stream()
+                .map(span -> new ServiceSpan(
+                        Math.max(0, span.fewestDays() - abroad.most()), Math.max(0, span.mostDays() - abroad.fewest())))
+                .min(Comparator.comparingLong(span -> Math.abs(span.off(typed))))
+                .orElseThrow();
+        judge(
+                "Continental service",
+                "the dates of entry, crossings and separation",
+                total,
+                nearest,
+                restsOn,
+                comparison);
     }
 
     private static void judge(
             String what,
             String against,
             ServiceTotal total,
-            long fewest,
-            long most,
+            ServiceSpan span,
             List<ServiceFact> restsOn,
             Comparison comparison) {
-        long typed = TimeAbroad.days(total);
-        long off = typed > most ? typed - most : Math.min(0, typed - fewest);
+        long off = span.off(TimeAbroad.days(total));
         if (Math.abs(off) <= SLACK) {
             comparison.agrees(
                     "%s of %s follows from %s.".formatted(what, Wording.total(total), against), TOUCHED, restsOn);
@@ -118,7 +115,7 @@ final class ServiceTotalCheck implements Check {
                                     what,
                                     Wording.total(total),
                                     against,
-                                    Wording.days(off > 0 ? most : fewest),
+                                    Wording.days(off > 0 ? span.mostDays() : span.fewestDays()),
                                     Wording.days(Math.abs(off)),
                                     off > 0 ? "long" : "short"),
                     TOUCHED,
