@@ -23,11 +23,15 @@ final class Assets {
     void install(JavalinConfig config) {
         config.routes.get("/assets/{name}", request -> {
             String name = request.pathParam("name");
-            request.header("Cache-Control", "max-age=3600").contentType(type(name)).result(bytes(name));
+            request.header("Cache-Control", "max-age=3600")
+                    .contentType(type(name))
+                    .result(bytes(name));
         });
         config.routes.get("/assets/fonts/{name}", request -> {
             String name = request.pathParam("name");
-            request.header("Cache-Control", "max-age=604800").contentType(type(name)).result(bytes("fonts/" + name));
+            request.header("Cache-Control", "max-age=604800")
+                    .contentType(type(name))
+                    .result(bytes("fonts/" + name));
         });
     }
 
