@@ -1,0 +1,26 @@
+package org.honorsdue.scanning;
+
+/** Why a person should look at an entry. */
+public enum Flag {
+    /** Figures stand in it; a figure is never accepted unseen. */
+    FIGURES("compare the figures with the picture"),
+    /** The readings of the line disagree, or the engine was unsure. */
+    DOUBTFUL("the readings disagree"),
+    /** The reading offered is not the one the engine made of the picture at first. */
+    REREAD("the first reading was another; it stands beside"),
+    /** What was read cannot stand in this entry, as a 31st of February in a date. */
+    OUT_OF_PLACE("this cannot stand here as it was read"),
+    /** Something lies over the typing or the box reaches beyond the picture. */
+    DAMAGED("part of the box cannot be seen");
+
+    private final String says;
+
+    Flag(String says) {
+        this.says = says;
+    }
+
+    /** In words, for a person. */
+    public String says() {
+        return says;
+    }
+}

@@ -1,0 +1,13 @@
+package org.honorsdue.scanning.typing;
+
+import org.honorsdue.scanning.form.Area;
+import org.honorsdue.scanning.picture.Gray;
+
+/**
+ * One line of typing, cut out with a margin of clean paper.
+ *
+ * @param picture the line alone; caption, rules and dirt painted over
+ * @param place where it stands on the straightened page, in its pixels
+ * @param baseline the row, on the straightened page, that the letters stand on
+ */
+public record TypedLine(Gray picture, Area place, double baseline) {}
