@@ -1,5 +1,9 @@
 package org.honorsdue.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParseResult;
@@ -20,7 +24,7 @@ import picocli.CommandLine.ParseResult;
             "Start with:  honors examine demo/fairweather.yaml"
         },
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {})
+        subcommands = {LawCommand.class})
 public final class Honors {
     private Honors() {}
 
@@ -29,11 +33,18 @@ public final class Honors {
     }
 
     static int run(String... arguments) {
+        // The findings hold names with accents; the terminal's own character set may not be the right one.
+        var out = new PrintWriter(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+        var errors = new PrintWriter(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         var line = new CommandLine(new Honors())
+                .setOut(out)
+                .setErr(errors)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpAutoWidth(true)
                 .setExecutionExceptionHandler(Honors::report);
-        return line.execute(arguments);
+        int code = line.execute(arguments);
+        out.flush();
+        return code;
     }
 
     /** A fault of the input is told in its own words; anything else is our mistake and says so. */
