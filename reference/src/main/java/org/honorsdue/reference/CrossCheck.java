@@ -44,12 +44,14 @@ final class CrossCheck {
     private final FaultList faults;
     private final List<Located<Award>> awards;
     private final Map<String, Award> awardById = new HashMap<>();
+    private final boolean allAwardsKnown;
 
     CrossCheck(FaultList faults, List<Located<Award>> awards) {
         this.faults = faults;
         this.awards = awards;
         unique(AwardTable.NAME, "id", awards, Award::id);
         awards.forEach(award -> awardById.put(award.value().id(), award.value()));
+        allAwardsKnown = faults.isSound(AwardTable.NAME);
     }
 
     /** Every clause has its award, every award a clause, and no clause ended before its award began. */
@@ -62,7 +64,8 @@ final class CrossCheck {
             Award award = awardById.get(clause.award());
             if (award == null) {
                 unknownAward(ClauseTable.NAME, located.line(), "id", clause.award());
-            } else if (clause.inForceUntil().isPresent()
+            } else if (allAwardsKnown
+                    && clause.inForceUntil().isPresent()
                     && award.established().isPresent()
                     && clause.inForceUntil().get().isBefore(award.established().get())) {
                 faults.add(
@@ -76,9 +79,10 @@ final class CrossCheck {
                         "Correct one of the two dates.");
             }
         }
+        boolean allClausesKnown = faults.isSound(ClauseTable.NAME);
         for (var located : awards) {
             String id = located.value().id();
-            if (!ruled.contains(id)) {
+            if (allClausesKnown && !ruled.contains(id)) {
                 faults.add(
                         AwardTable.NAME,
                         located.line(),
@@ -103,9 +107,13 @@ final class CrossCheck {
             knownAward(
                     TheaterTable.NAME, located.line(), "medal", located.value().medal());
         }
+        boolean allTheatersKnown = faults.isSound(TheaterTable.NAME);
         for (var located : campaigns) {
             Campaign campaign = located.value();
             TheaterWindow window = windows.get(campaign.theater());
+            if (!allTheatersKnown) {
+                continue;
+            }
             if (window == null) {
                 faults.add(
                         CampaignTable.NAME,
@@ -115,8 +123,8 @@ final class CrossCheck {
                         "Add a row for it to %s.".formatted(TheaterTable.NAME));
                 continue;
             }
-            inTheater(located.line(), "ground_first", campaign.ground(), window);
-            inTheater(located.line(), "air_first", campaign.air(), window);
+            inTheater(located.line(), "ground", campaign.ground(), window);
+            inTheater(located.line(), "air", campaign.air(), window);
             if (!window.medal().equals(campaign.medal())) {
                 faults.add(
                         CampaignTable.NAME,
@@ -128,13 +136,14 @@ final class CrossCheck {
         }
     }
 
-    private void inTheater(long line, String column, DateSpan dates, TheaterWindow window) {
-        if (dates.first().isBefore(window.dates().first())
-                || dates.last().isAfter(window.dates().last())) {
+    private void inTheater(long line, String arm, DateSpan dates, TheaterWindow window) {
+        boolean early = dates.first().isBefore(window.dates().first());
+        boolean late = dates.last().isAfter(window.dates().last());
+        if (early || late) {
             faults.add(
                     CampaignTable.NAME,
                     line,
-                    column,
+                    arm + (early ? "_first" : "_last"),
                     "The campaign, %s to %s, runs outside the dates of its theatre, %s to %s."
                             .formatted(
                                     dates.first(),
@@ -149,17 +158,19 @@ final class CrossCheck {
     void assaults(List<Located<AssaultLanding>> assaults, List<Located<Campaign>> campaigns) {
         Map<String, Campaign> known = new HashMap<>();
         campaigns.forEach(campaign -> known.put(campaign.value().id(), campaign.value()));
+        boolean allCampaignsKnown = faults.isSound(CampaignTable.NAME);
         for (var located : assaults) {
             AssaultLanding landing = located.value();
             Campaign campaign = known.get(landing.campaign());
-            if (campaign == null) {
+            if (campaign == null && allCampaignsKnown) {
                 faults.add(
                         AssaultTable.NAME,
                         located.line(),
                         "campaign",
                         "\"%s\" is not a campaign.".formatted(landing.campaign()),
                         "Write an id that stands in %s.".formatted(CampaignTable.NAME));
-            } else if (landing.credited()
+            } else if (campaign != null
+                    && landing.credited()
                     && !landing.dates().overlaps(campaign.ground())
                     && !landing.dates().overlaps(campaign.air())) {
                 faults.add(
@@ -300,11 +311,13 @@ final class CrossCheck {
     }
 
     private void unknownAward(String table, long line, String column, String award) {
-        faults.add(
-                table,
-                line,
-                column,
-                "\"%s\" is not an award.".formatted(award),
-                "Write an id that stands in %s.".formatted(AwardTable.NAME));
+        if (allAwardsKnown) {
+            faults.add(
+                    table,
+                    line,
+                    column,
+                    "\"%s\" is not an award.".formatted(award),
+                    "Write an id that stands in %s.".formatted(AwardTable.NAME));
+        }
     }
 }

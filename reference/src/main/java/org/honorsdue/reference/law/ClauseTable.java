@@ -44,12 +44,7 @@ public final class ClauseTable {
         }
         var from = row.optionalDate("in_force_from");
         var until = row.optionalDate("in_force_until");
-        if (from.isPresent() && until.isPresent() && until.get().isBefore(from.get())) {
-            row.fault(
-                    "in_force_until",
-                    "%s lies before %s, its first day.".formatted(until.get(), from.get()),
-                    "Check whether the two dates were swapped.");
-        }
+        row.inOrder("in_force_from", from, "in_force_until", until);
         Provenance provenance = row.provenance();
         return new LawClause(
                 id,

@@ -1,6 +1,7 @@
 package org.honorsdue.reference.score;
 
 import java.util.List;
+import java.util.Optional;
 import org.honorsdue.reference.table.FaultList;
 import org.honorsdue.reference.table.Located;
 import org.honorsdue.reference.table.Row;
@@ -70,12 +71,7 @@ public final class ScoreTables {
     private static CriticalScore criticalScore(Row row) {
         var from = row.date("from");
         var until = row.optionalDate("until");
-        if (until.isPresent() && until.get().isBefore(from)) {
-            row.fault(
-                    "until",
-                    "%s lies before %s, its first day.".formatted(until.get(), from),
-                    "Check whether the two dates were swapped.");
-        }
+        row.inOrder("from", Optional.of(from), "until", until);
         return new CriticalScore(
                 row.text("who"), row.number("points"), from, until, row.textOrEmpty("note"), row.provenance());
     }

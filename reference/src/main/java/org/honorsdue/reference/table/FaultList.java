@@ -12,9 +12,12 @@ public final class FaultList {
         faults.add(new TableFault(table, line, column, what, remedy));
     }
 
-    /** The number of faults so far. */
-    public int size() {
-        return faults.size();
+    /**
+     * Whether a table has no fault so far. What names a row of a faulty table need not be wrong itself: the row may be
+     * the one that was left out.
+     */
+    public boolean isSound(String table) {
+        return faults.stream().noneMatch(fault -> fault.table().equals(table));
     }
 
     /**

@@ -138,13 +138,18 @@ public final class Row {
     public DateSpan span(String firstColumn, String lastColumn) {
         LocalDate first = date(firstColumn);
         LocalDate last = date(lastColumn);
-        if (sound && last.isBefore(first)) {
+        inOrder(firstColumn, Optional.of(first), lastColumn, Optional.of(last));
+        return last.isBefore(first) ? new DateSpan(first, first) : new DateSpan(first, last);
+    }
+
+    /** Two days, each of which may be missing; the second must not lie before the first. */
+    public void inOrder(String firstColumn, Optional<LocalDate> first, String lastColumn, Optional<LocalDate> last) {
+        if (sound && first.isPresent() && last.isPresent() && last.get().isBefore(first.get())) {
             fault(
                     lastColumn,
-                    "%s lies before %s, its first day.".formatted(last, first),
+                    "%s lies before %s in column %s.".formatted(last.get(), first.get(), firstColumn),
                     "Check whether the two dates were swapped.");
         }
-        return last.isBefore(first) ? new DateSpan(first, first) : new DateSpan(first, last);
     }
 
     /** {@code yes} or {@code no}. */

@@ -48,6 +48,8 @@ public final class Table {
                             .commentStrategy(CommentStrategy.SKIP)
                             .allowExtraFields(true)
                             .allowMissingFields(true)
+                            .allowUnclosedQuote(false)
+                            .allowExtraCharsAfterClosingQuote(false)
                             .ofCsvRecord(in, StandardCharsets.UTF_8)) {
                 readRows(reader.iterator(), table, columns, faults, toValue, values);
             }
