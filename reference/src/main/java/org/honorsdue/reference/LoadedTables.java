@@ -1,14 +1,12 @@
 package org.honorsdue.reference;
 
-import static java.util.stream.Collectors.groupingBy;
-
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import org.honorsdue.reference.history.AssaultLanding;
 import org.honorsdue.reference.history.AssaultTable;
 import org.honorsdue.reference.history.Campaign;
@@ -46,8 +44,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The tables as loaded, with their indexes. */
 final class LoadedTables implements Reference {
-    private static final Pattern DOTS_AND_BLANKS = Pattern.compile("[.\\s]+");
-
     private static volatile @Nullable Reference publishedOnce;
 
     private final List<Award> awards;
@@ -123,8 +119,7 @@ final class LoadedTables implements Reference {
 
         awardById = index(awards, Award::id);
         clauseById = index(clauses, LawClause::id);
-        clausesByAward = clauses.stream().collect(groupingBy(LawClause::award));
-        clausesByAward.replaceAll((award, ofAward) -> List.copyOf(ofAward));
+        clausesByAward = byAward(clauses);
         campaignById = index(campaigns, Campaign::id);
         placeByName = indexPlaces(places);
         specialtyByNumber = index(specialties, MilitarySpecialty::number);
@@ -159,7 +154,20 @@ final class LoadedTables implements Reference {
     }
 
     private static <T> List<T> values(List<Located<T>> located) {
-        return located.stream().map(Located::value).toList();
+        var values = new ArrayList<T>(located.size());
+        for (var row : located) {
+            values.add(row.value());
+        }
+        return List.copyOf(values);
+    }
+
+    private static Map<String, List<LawClause>> byAward(List<LawClause> clauses) {
+        var grouped = new HashMap<String, List<LawClause>>();
+        for (LawClause clause : clauses) {
+            grouped.computeIfAbsent(clause.award(), award -> new ArrayList<>()).add(clause);
+        }
+        grouped.replaceAll((award, ofAward) -> List.copyOf(ofAward));
+        return grouped;
     }
 
     private static <T> Map<String, T> index(List<T> values, Function<T, String> key) {
@@ -183,7 +191,21 @@ final class LoadedTables implements Reference {
 
     /** A name without what clerks vary: letter case, full stops, extra blanks. */
     static String plain(String name) {
-        return DOTS_AND_BLANKS.matcher(name).replaceAll(" ").strip().toUpperCase(Locale.ROOT);
+        var plain = new StringBuilder(name.length());
+        boolean gap = false;
+        for (int at = 0; at < name.length(); at++) {
+            char letter = name.charAt(at);
+            if (letter == '.' || Character.isWhitespace(letter)) {
+                gap = !plain.isEmpty();
+            } else {
+                if (gap) {
+                    plain.append(' ');
+                    gap = false;
+                }
+                plain.append(letter);
+            }
+        }
+        return plain.toString().toUpperCase(Locale.ROOT);
     }
 
     @Override

@@ -1,17 +1,17 @@
 package org.honorsdue.reference.table;
 
 import de.siegmar.fastcsv.reader.CsvRecord;
+import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.honorsdue.reference.Citation;
 import org.honorsdue.reference.DateSpan;
@@ -24,21 +24,25 @@ import org.honorsdue.reference.Provenance;
  * row out.
  */
 public final class Row {
-    private static final Pattern WEB_ADDRESS =
-            Pattern.compile("(?i)https?:|www\\.|\\b[\\w-]+\\.(com|org|net|edu|gov|mil|nl|be|info|biz|vet|us|io)\\b");
     private static final String STAND_IN = "?";
 
     private final String table;
     private final List<String> columns;
     private final CsvRecord stored;
     private final FaultList faults;
+    private final Map<String, Provenance> sources;
     private boolean sound = true;
 
-    Row(String table, List<String> columns, CsvRecord stored, FaultList faults) {
+    /**
+     * @param sources what the rows before this one gave as their source, by the words of it: most rows of a table share
+     *     a few, which are then checked and kept once
+     */
+    Row(String table, List<String> columns, CsvRecord stored, FaultList faults, Map<String, Provenance> sources) {
         this.table = table;
         this.columns = columns;
         this.stored = stored;
         this.faults = faults;
+        this.sources = sources;
     }
 
     /** Line of the table, counted from 1. */
@@ -84,7 +88,7 @@ public final class Row {
     }
 
     private static boolean isId(String cell) {
-        return cell.chars().allMatch(c -> c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-' || c == '/');
+        return cell.chars().allMatch(c -> (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-' || c == '/');
     }
 
     /** The items of a list, separated by semicolons. An empty cell is an empty list. */
@@ -119,19 +123,40 @@ public final class Row {
         return cell.isEmpty() ? Optional.empty() : Optional.of(parseDate(column, cell));
     }
 
+    // Taken apart by hand: the formatter of the library costs more to set up than all the dates of all the tables.
     private LocalDate parseDate(String column, String cell) {
         if (cell.equals(STAND_IN)) {
             return LocalDate.EPOCH;
         }
-        try {
-            return LocalDate.parse(cell);
-        } catch (DateTimeParseException e) {
-            fault(
-                    column,
-                    "\"%s\" is not a calendar date.".formatted(cell),
-                    "Write yyyy-MM-dd as the publication in column 'source' gives it.");
-            return LocalDate.EPOCH;
+        if (hasShapeOfDate(cell)) {
+            try {
+                return LocalDate.of(
+                        Integer.parseInt(cell, 0, 4, 10),
+                        Integer.parseInt(cell, 5, 7, 10),
+                        Integer.parseInt(cell, 8, 10, 10));
+            } catch (DateTimeException e) {
+                // No such day in the calendar: reported below like any other word that is not a date.
+            }
         }
+        fault(
+                column,
+                "\"%s\" is not a calendar date.".formatted(cell),
+                "Write yyyy-MM-dd as the publication in column 'source' gives it.");
+        return LocalDate.EPOCH;
+    }
+
+    private static boolean hasShapeOfDate(String cell) {
+        if (cell.length() != "yyyy-MM-dd".length()) {
+            return false;
+        }
+        for (int at = 0; at < cell.length(); at++) {
+            char letter = cell.charAt(at);
+            boolean right = at == 4 || at == 7 ? letter == '-' : (letter >= '0' && letter <= '9');
+            if (!right) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** A span of days; both ends belong to it. */
@@ -219,6 +244,22 @@ public final class Row {
 
     /** Where the row comes from: the columns {@code source} and {@code grade}. */
     public Provenance provenance() {
+        String words = textOrEmpty("grade").concat(textOrEmpty("source"));
+        Provenance known = sources.get(words);
+        if (known != null) {
+            return known;
+        }
+        boolean soundBefore = sound;
+        sound = true;
+        Provenance read = readProvenance();
+        if (sound) {
+            sources.put(words, read);
+        }
+        sound &= soundBefore;
+        return read;
+    }
+
+    private Provenance readProvenance() {
         String source = publication("source");
         Grade grade = choice("grade", Grade.class);
         if (source.equalsIgnoreCase("memory") && grade != Grade.MEMORY) {
@@ -238,12 +279,29 @@ public final class Row {
 
     private String publication(String column) {
         String cell = text(column);
-        if (WEB_ADDRESS.matcher(cell).find()) {
+        if (holdsWebAddress(cell)) {
             fault(
                     column,
                     "\"%s\" holds a web address.".formatted(cell),
                     "Name the publication that was read there; addresses do not last.");
         }
         return cell;
+    }
+
+    /** Whether a scheme, a leading {@code www.} or a full stop inside a lower-case word stands in the text. */
+    private static boolean holdsWebAddress(String text) {
+        if (text.contains("://") || text.contains("www.")) {
+            return true;
+        }
+        for (int dot = text.indexOf('.', 2); dot >= 0 && dot + 2 < text.length(); dot = text.indexOf('.', dot + 1)) {
+            if (isLower(text, dot - 2) && isLower(text, dot - 1) && isLower(text, dot + 1) && isLower(text, dot + 2)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isLower(String text, int at) {
+        return text.charAt(at) >= 'a' && text.charAt(at) <= 'z';
     }
 }

@@ -4,14 +4,17 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.honorsdue.reference.Provenance;
 
 /** Reads one table. */
 public final class Table {
@@ -46,10 +49,9 @@ public final class Table {
             try (InputStream in = stored.orElseThrow();
                     CsvReader<CsvRecord> reader = CsvReader.builder()
                             .commentStrategy(CommentStrategy.SKIP)
-                            .allowExtraFields(true)
-                            .allowMissingFields(true)
+                            .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                            .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                             .allowUnclosedQuote(false)
-                            .allowExtraCharsAfterClosingQuote(false)
                             .ofCsvRecord(in, StandardCharsets.UTF_8)) {
                 readRows(reader.iterator(), table, columns, faults, toValue, values);
             }
@@ -86,6 +88,7 @@ public final class Table {
         if (!records.hasNext()) {
             faults.add(table, 0, "", "The table has no rows.", "Restore them; an empty table decides nothing.");
         }
+        var sources = new HashMap<String, Provenance>();
         while (records.hasNext()) {
             CsvRecord stored = records.next();
             if (stored.getFieldCount() != columns.size()) {
@@ -97,7 +100,7 @@ public final class Table {
                         "Put a cell that holds a comma between quotation marks, and write every empty cell as a comma.");
                 continue;
             }
-            var row = new Row(table, columns, stored, faults);
+            var row = new Row(table, columns, stored, faults, sources);
             try {
                 T value = toValue.apply(row);
                 if (row.isSound()) {
