@@ -3,7 +3,7 @@ package org.honorsdue.determination.finding;
 import java.util.List;
 
 /**
- * What was decided about one award.
+ * What was decided about one award. Grounds, needs and cautions may be {@link Deferred}: written when first looked at.
  *
  * @param count number of awards of it; 0 when not authorized
  * @param whyNotOnPaper why an award that is due is not on the paper (created later, clerk's omission, order after the
@@ -22,8 +22,8 @@ public record Finding(
         String whyNotOnPaper) {
     public Finding {
         devices = List.copyOf(devices);
-        grounds = List.copyOf(grounds);
-        needs = List.copyOf(needs);
-        cautions = List.copyOf(cautions);
+        grounds = Deferred.keep(grounds);
+        needs = Deferred.keep(needs);
+        cautions = Deferred.keep(cautions);
     }
 }

@@ -22,7 +22,9 @@ public enum Device {
     /** A star whose metal and meaning the paper does not tell. */
     STAR_UNSPECIFIED("star"),
     /** The golden wreath of a unit citation on the sleeve. */
-    WREATH("wreath");
+    WREATH("wreath"),
+    /** A bar on a badge that names a weapon, a vehicle or a trade. */
+    QUALIFICATION_BAR("qualification-bar");
 
     private final String id;
 
