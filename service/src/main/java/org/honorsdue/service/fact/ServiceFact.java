@@ -18,6 +18,7 @@ public sealed interface ServiceFact
                 LapelButton,
                 MilitaryGrade,
                 MusteringOutPay,
+                NoneTyped,
                 OrderCited,
                 OverseasStay,
                 PersonName,
