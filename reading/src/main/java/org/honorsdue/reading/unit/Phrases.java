@@ -1,0 +1,144 @@
+package org.honorsdue.reading.unit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Words that belong together: field + artillery, tank + destroyer, F + A. */
+final class Phrases {
+    private static final Set<Word> LETTERED = Set.of(Word.COMPANY, Word.BATTERY, Word.TROOP);
+    private static final Set<Word> ROMAN_BEFORE =
+            Set.of(Word.CORPS, Word.TACTICAL, Word.BOMBARDMENT, Word.FIGHTER, Word.AIR, Word.ARMORED, Word.AIRBORNE);
+    private static final Map<List<Word>, Word> PAIRS = Map.ofEntries(
+            Map.entry(List.of(Word.FIELD, Word.ARTILLERY), Word.FIELD_ARTILLERY),
+            Map.entry(List.of(Word.COAST, Word.ARTILLERY), Word.COAST_ARTILLERY),
+            Map.entry(List.of(Word.ANTIAIRCRAFT, Word.ARTILLERY), Word.ANTIAIRCRAFT),
+            Map.entry(List.of(Word.ANTI, Word.ANTIAIRCRAFT), Word.ANTIAIRCRAFT),
+            Map.entry(List.of(Word.ANTI, Word.TANK), Word.ANTITANK),
+            Map.entry(List.of(Word.MILITARY, Word.POLICE), Word.MILITARY_POLICE),
+            Map.entry(List.of(Word.TANK, Word.DESTROYER), Word.TANK_DESTROYER),
+            Map.entry(List.of(Word.TROOP, Word.CARRIER), Word.TROOP_CARRIER),
+            Map.entry(List.of(Word.AIR, Word.FORCE), Word.AIR_FORCE),
+            Map.entry(List.of(Word.AUTOMATIC, Word.WEAPONS), Word.AUTOMATIC_WEAPONS),
+            Map.entry(List.of(Word.COMBAT, Word.TEAM), Word.COMBAT_TEAM),
+            Map.entry(List.of(Word.SPECIAL, Word.TROOP), Word.SPECIAL_TROOPS));
+
+    private Phrases() {}
+
+    static boolean isLettered(Word word) {
+        return LETTERED.contains(word);
+    }
+
+    static boolean isLettered(Token token) {
+        return token.word() != null && LETTERED.contains(token.word());
+    }
+
+    static List<Token> joined(List<Token> tokens) {
+        return pairs(romans(singleLetters(tokens)));
+    }
+
+    /** F A, Q M, M P typed with blanks, after a number. */
+    private static List<Token> singleLetters(List<Token> tokens) {
+        var joined = new ArrayList<Token>();
+        int i = 0;
+        while (i < tokens.size()) {
+            int end = i;
+            while (end < tokens.size() && tokens.get(end).isLetter()) {
+                end++;
+            }
+            Token before = i == 0 ? null : tokens.get(i - 1);
+            if (end - i >= 2 && before != null && before.isNumber()) {
+                var run = new StringBuilder();
+                tokens.subList(i, end).forEach(token -> run.append(token.letter()));
+                Optional<List<Word>> words = Spelling.whole(run.toString());
+                if (words.isPresent()) {
+                    for (Word word : words.orElseThrow()) {
+                        joined.add(new Token(
+                                Token.Type.WORD,
+                                word,
+                                0,
+                                false,
+                                false,
+                                tokens.get(i).start(),
+                                tokens.get(end - 1).end(),
+                                run.toString()));
+                    }
+                    i = end;
+                    continue;
+                }
+            }
+            joined.add(tokens.get(i));
+            i++;
+        }
+        return joined;
+    }
+
+    private static List<Token> romans(List<Token> tokens) {
+        var read = new ArrayList<Token>();
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
+            Word next = wordAt(tokens, i + 1);
+            Token before = i == 0 ? null : tokens.get(i - 1);
+            boolean mayBeRoman = token.type() == Token.Type.UNKNOWN || token.isLetter();
+            if (mayBeRoman
+                    && next != null
+                    && ROMAN_BEFORE.contains(next)
+                    && (before == null || !isLettered(before))
+                    && (!token.isLetter() || corpsFollows(tokens, i + 1))) {
+                Optional<Integer> value = NumberWords.roman(token.letter());
+                if (value.isPresent()) {
+                    read.add(new Token(
+                            Token.Type.NUMBER,
+                            null,
+                            value.orElseThrow(),
+                            true,
+                            false,
+                            token.start(),
+                            token.end(),
+                            token.typed()));
+                    continue;
+                }
+            }
+            read.add(token);
+        }
+        return read;
+    }
+
+    private static boolean corpsFollows(List<Token> tokens, int from) {
+        return wordAt(tokens, from) == Word.CORPS
+                || wordAt(tokens, from) == Word.ARMORED && wordAt(tokens, from + 1) == Word.CORPS;
+    }
+
+    private static @Nullable Word wordAt(List<Token> tokens, int i) {
+        return i < tokens.size() ? tokens.get(i).word() : null;
+    }
+
+    private static List<Token> pairs(List<Token> tokens) {
+        var joined = new ArrayList<Token>();
+        for (Token token : tokens) {
+            Token last = joined.isEmpty() ? null : joined.get(joined.size() - 1);
+            if (last != null && last.word() != null && token.word() != null) {
+                Word both = PAIRS.get(List.of(last.word(), token.word()));
+                if (both != null) {
+                    joined.set(
+                            joined.size() - 1,
+                            new Token(
+                                    Token.Type.WORD,
+                                    both,
+                                    0,
+                                    false,
+                                    last.corrected() || token.corrected(),
+                                    last.start(),
+                                    token.end(),
+                                    last.typed() + " " + token.typed()));
+                    continue;
+                }
+            }
+            joined.add(token);
+        }
+        return joined;
+    }
+}

@@ -1,0 +1,60 @@
+package org.honorsdue.reading.unit;
+
+import java.util.List;
+
+/** Abbreviations that hold several words. */
+enum RunOn {
+    AFA(Word.ARMORED, Word.FIELD_ARTILLERY),
+    AFAB(Word.ARMORED, Word.FIELD_ARTILLERY, Word.BATTALION),
+    PFA(Word.PARACHUTE, Word.FIELD_ARTILLERY),
+    PFAB(Word.PARACHUTE, Word.FIELD_ARTILLERY, Word.BATTALION),
+    GFA(Word.GLIDER, Word.FIELD_ARTILLERY),
+    GFAB(Word.GLIDER, Word.FIELD_ARTILLERY, Word.BATTALION),
+    FAB(Word.FIELD_ARTILLERY, Word.BATTALION),
+    FABN(Word.FIELD_ARTILLERY, Word.BATTALION),
+    FAOB(Word.FIELD_ARTILLERY, Word.OBSERVATION, Word.BATTALION),
+    FAOBN(Word.FIELD_ARTILLERY, Word.OBSERVATION, Word.BATTALION),
+    AIB(Word.ARMORED, Word.INFANTRY, Word.BATTALION),
+    PIR(Word.PARACHUTE, Word.INFANTRY, Word.REGIMENT),
+    PIB(Word.PARACHUTE, Word.INFANTRY, Word.BATTALION),
+    PRCT(Word.PARACHUTE, Word.COMBAT_TEAM),
+    GIR(Word.GLIDER, Word.INFANTRY, Word.REGIMENT),
+    ID(Word.INFANTRY, Word.DIVISION),
+    AD(Word.ARMORED, Word.DIVISION),
+    CD(Word.CAVALRY, Word.DIVISION),
+    ABD(Word.AIRBORNE, Word.DIVISION),
+    TDB(Word.TANK_DESTROYER, Word.BATTALION),
+    TDBN(Word.TANK_DESTROYER, Word.BATTALION),
+    TB(Word.TANK, Word.BATTALION),
+    ECB(Word.ENGINEER, Word.COMBAT, Word.BATTALION),
+    EAB(Word.ENGINEER, Word.AVIATION, Word.BATTALION),
+    ESB(Word.ENGINEER, Word.SPECIAL, Word.BRIGADE),
+    EBSR(Word.ENGINEER, Word.BOAT, Word.SHORE, Word.REGIMENT),
+    CRS(Word.CAVALRY, Word.RECONNAISSANCE, Word.SQUADRON),
+    CRT(Word.CAVALRY, Word.RECONNAISSANCE, Word.TROOP),
+    BG(Word.BOMBARDMENT, Word.GROUP),
+    BS(Word.BOMBARDMENT, Word.SQUADRON),
+    FG(Word.FIGHTER, Word.GROUP),
+    FS(Word.FIGHTER, Word.SQUADRON),
+    TCG(Word.TROOP_CARRIER, Word.GROUP),
+    TCS(Word.TROOP_CARRIER, Word.SQUADRON),
+    AAFBU(Word.AIR_FORCE, Word.BASE, Word.UNIT),
+    SCU(Word.SERVICE, Word.COMMAND, Word.UNIT),
+    HHC(Word.HEADQUARTERS, Word.COMPANY),
+    HHB(Word.HEADQUARTERS, Word.BATTERY),
+    HHD(Word.HEADQUARTERS, Word.DETACHMENT),
+    HHS(Word.HEADQUARTERS, Word.SQUADRON),
+    HHT(Word.HEADQUARTERS, Word.TROOP),
+    AAAW(Word.ANTIAIRCRAFT, Word.AUTOMATIC_WEAPONS),
+    AAAAW(Word.ANTIAIRCRAFT, Word.AUTOMATIC_WEAPONS);
+
+    private final List<Word> words;
+
+    RunOn(Word... words) {
+        this.words = List.of(words);
+    }
+
+    List<Word> words() {
+        return words;
+    }
+}

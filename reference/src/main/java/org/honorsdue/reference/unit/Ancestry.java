@@ -1,0 +1,68 @@
+package org.honorsdue.reference.unit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.honorsdue.reference.DateSpan;
+
+/** To whom units belonged, up the line. */
+public final class Ancestry {
+    /** Assigned before attached, then the tie that lasted to the end of the war, then the one that began last. */
+    private static final Comparator<Membership> USUAL_FIRST = Comparator.comparing(Membership::relation)
+            .thenComparing(tie -> tie.when().to().isPresent())
+            .thenComparing(
+                    tie -> tie.when().from().map(LooseDate::earliest).orElse(java.time.LocalDate.MIN),
+                    Comparator.reverseOrder());
+
+    private final UnitTables tables;
+
+    public Ancestry(UnitTables tables) {
+        this.tables = tables;
+    }
+
+    /** Every unit it ever belonged to, directly or through another. */
+    public Set<String> everAbove(String id) {
+        var above = new HashSet<String>();
+        collect(id, above);
+        return above;
+    }
+
+    private void collect(String id, Set<String> above) {
+        for (Membership tie : tables.parentsOf(id)) {
+            if (above.add(tie.parent())) {
+                collect(tie.parent(), above);
+            }
+        }
+    }
+
+    /** The parents it had for the larger part of the war, nearest first. */
+    public List<Unit> usual(String id) {
+        return line(id, Optional.empty());
+    }
+
+    /** The parents it had at some time within the days, nearest first. */
+    public List<Unit> during(String id, DateSpan days) {
+        return line(id, Optional.of(days));
+    }
+
+    private List<Unit> line(String id, Optional<DateSpan> days) {
+        var line = new ArrayList<Unit>();
+        var seen = new HashSet<String>();
+        Optional<Membership> tie = usualTie(id, days);
+        while (tie.isPresent() && seen.add(tie.orElseThrow().parent())) {
+            String parent = tie.orElseThrow().parent();
+            line.add(tables.unit(parent).orElseThrow());
+            tie = usualTie(parent, days);
+        }
+        return List.copyOf(line);
+    }
+
+    private Optional<Membership> usualTie(String id, Optional<DateSpan> days) {
+        return tables.parentsOf(id).stream()
+                .filter(tie -> days.isEmpty() || tie.when().mayOverlap(days.orElseThrow()))
+                .min(USUAL_FIRST);
+    }
+}
