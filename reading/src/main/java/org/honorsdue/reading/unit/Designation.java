@@ -7,26 +7,45 @@ import org.honorsdue.reference.unit.UnitKind;
 /**
  * A number with the words after it.
  *
+ * @param named the proper name it bears instead of a number, as of a hospital; empty as a rule
  * @param kinds the kinds the words may mean, likeliest first; empty when none is known by them
- * @param broken whether something unread stands between its words
+ * @param broken the words as typed when something unread stands between them, else empty
  */
-record Designation(int number, List<Word> words, List<UnitKind> kinds, boolean corrected, boolean broken) {
-    /** The designation in full: {@code 391st Armored Field Artillery Battalion}. */
+record Designation(int number, String named, List<Word> words, List<UnitKind> kinds, boolean corrected, String broken) {
+    /** The designation in full, in the words typed: {@code 391st Armored Field Artillery Battalion}. */
     String text() {
-        if (!kinds.isEmpty() && kinds.size() == 1) {
-            return Ordinal.text(number) + " " + kinds.get(0).title();
+        if (!broken.isEmpty()) {
+            return numberText() + " " + broken;
         }
-        var text = new StringBuilder(Ordinal.text(number));
-        words.stream()
-                .filter(word -> word.role() != Word.Role.NOISE)
-                .forEach(word -> text.append(' ').append(word.title()));
+        var text = new StringBuilder(numberText());
+        List<Word> telling = Kinds.telling(words);
+        if (!named.isEmpty() && telling.get(0).role() == Word.Role.NAME) {
+            telling = telling.subList(1, telling.size());
+        }
+        for (Word word : telling) {
+            text.append(' ').append(word.title());
+        }
+        boolean sized = telling.stream().anyMatch(word -> word.role() == Word.Role.SIZE);
+        if (kinds.size() == 1 && (!sized || kinds.get(0) == UnitKind.ARMY_AIR_FORCES_BASE_UNIT)) {
+            return numberText() + " " + kinds.get(0).title();
+        }
         return text.toString();
+    }
+
+    private String numberText() {
+        if (!named.isEmpty()) {
+            return named;
+        }
+        boolean roman = words.contains(Word.CORPS)
+                || words.contains(Word.COMMAND) && (!words.contains(Word.SERVICE) || words.contains(Word.AIR_FORCE));
+        return roman ? NumberWords.toRoman(number) : Ordinal.text(number);
     }
 
     /** A battalion or squadron of a regiment rather than a unit of its own: {@code 3rd Bn}. */
     boolean isBattalionOfRegiment() {
+        List<Word> telling = Kinds.telling(words);
         return number <= 4
-                && words.size() == 1
-                && (words.get(0) == Word.BATTALION || words.get(0) == Word.SQUADRON);
+                && telling.size() == 1
+                && (telling.get(0) == Word.BATTALION || telling.get(0) == Word.SQUADRON);
     }
 }

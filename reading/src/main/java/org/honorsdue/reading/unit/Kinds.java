@@ -16,6 +16,9 @@ import org.honorsdue.reference.unit.UnitKind;
  */
 final class Kinds {
     private static final Set<Word> WEIGHTS = EnumSet.of(Word.LIGHT, Word.MEDIUM, Word.HEAVY);
+    /** With these TC is troop carrier; with anything else it is the Transportation Corps and adds nothing. */
+    private static final Set<Word> FLYING = EnumSet.of(Word.SQUADRON, Word.GROUP, Word.WING, Word.COMMAND);
+
     private static final Map<Set<Word>, List<UnitKind>> BY_WORDS = new HashMap<>();
 
     static {
@@ -27,6 +30,8 @@ final class Kinds {
         mean("CAVALRY DIVISION", CAVALRY_DIVISION);
         mean("MOUNTAIN DIVISION", MOUNTAIN_DIVISION);
         mean("MOUNTAIN INFANTRY DIVISION", MOUNTAIN_DIVISION);
+        mean("AIRBORNE", AIRBORNE_DIVISION);
+        mean("MOUNTAIN", INFANTRY_REGIMENT, MOUNTAIN_DIVISION);
         mean("LIGHT DIVISION", MOUNTAIN_DIVISION);
         mean("CORPS", CORPS);
         mean("AIRBORNE CORPS", CORPS);
@@ -85,7 +90,7 @@ final class Kinds {
         mean("TANK_DESTROYER BATTALION", TANK_DESTROYER_BATTALION);
         mean("TANK_DESTROYER GROUP", TANK_DESTROYER_GROUP);
         mean("ARMORED RECONNAISSANCE BATTALION", ARMORED_RECONNAISSANCE_BATTALION);
-        mean("CAVALRY", CAVALRY_REGIMENT, CAVALRY_GROUP);
+        mean("CAVALRY", CAVALRY_REGIMENT, CAVALRY_GROUP, CAVALRY_RECONNAISSANCE_SQUADRON);
         mean("CAVALRY REGIMENT", CAVALRY_REGIMENT);
         mean("CAVALRY GROUP", CAVALRY_GROUP);
         mean("CAVALRY COMBAT_TEAM", CAVALRY_REGIMENT);
@@ -257,6 +262,11 @@ final class Kinds {
         mean("TROOP_CARRIER WING", TROOP_CARRIER_WING);
         mean("BOMBARDMENT GROUP", BOMBARDMENT_GROUP);
         mean("COMPOSITE GROUP", BOMBARDMENT_GROUP);
+        mean("COMPOSITE UNIT", SPECIAL_FORCE);
+        mean("PURSUIT GROUP", FIGHTER_GROUP);
+        mean("PURSUIT SQUADRON", FIGHTER_SQUADRON);
+        mean("PHOTO GROUP", RECONNAISSANCE_GROUP);
+        mean("PHOTO SQUADRON", RECONNAISSANCE_SQUADRON);
         mean("BOMBARDMENT", BOMBARDMENT_GROUP, BOMBARDMENT_SQUADRON);
         mean("FIGHTER GROUP", FIGHTER_GROUP);
         mean("FIGHTER", FIGHTER_GROUP, FIGHTER_SQUADRON);
@@ -290,6 +300,16 @@ final class Kinds {
         BY_WORDS.put(set, List.of(kinds));
     }
 
+    /** The words that say which unit it is: without those that add nothing. */
+    static List<Word> telling(List<Word> words) {
+        boolean flying = words.stream().anyMatch(FLYING::contains);
+        return words.stream()
+                .filter(word -> word.role() != Word.Role.NOISE)
+                .filter(word -> word != Word.TROOP_CARRIER || flying)
+                .distinct()
+                .toList();
+    }
+
     /** The kinds the words may mean; empty when no kind is known by them. */
     static List<UnitKind> of(Collection<Word> words) {
         if (words.isEmpty()) {
@@ -306,6 +326,9 @@ final class Kinds {
         }
         if (set.size() > 1) {
             set.remove(Word.PROVISIONAL);
+            if (set.stream().noneMatch(FLYING::contains)) {
+                set.remove(Word.TROOP_CARRIER);
+            }
         }
         return BY_WORDS.getOrDefault(set, List.of());
     }

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 final class Lexer {
     private static final Pattern PIECE =
             Pattern.compile("(?:[A-Za-z]\\.){2,}[A-Za-z]?|[A-Za-z0-9][A-Za-z0-9']*|[/&()\\[\\]]");
-    private static final Pattern CASE_TURN = Pattern.compile("(?<=[a-z])(?=[A-Z])");
+    private static final Pattern CASE_TURN = Pattern.compile("(?<=[a-z])(?<![0-9][lo]{1,2})(?=[A-Z])");
     private static final Pattern NUMBER_FIRST = Pattern.compile("^([0-9OIL]+)(.*)$");
     private static final Pattern ORDINAL_WORD = Pattern.compile("^([OIL]+)(ST|ND|RD|TH)$");
     private static final Pattern ENDING = Pattern.compile("^(ST|ND|RD|D|TH)(.*)$");
@@ -30,7 +30,24 @@ final class Lexer {
         while (piece.find()) {
             lexer.piece(piece.group(), piece.start());
         }
-        return Phrases.joined(lexer.tokens);
+        return Phrases.joined(withoutPostOffices(lexer.tokens));
+    }
+
+    /** An APO and its number say where the mail went, not which unit it was. */
+    private static List<Token> withoutPostOffices(List<Token> tokens) {
+        var kept = new ArrayList<Token>();
+        boolean number = false;
+        for (Token token : tokens) {
+            if (token.type() == Token.Type.UNKNOWN && token.typed().equals("APO")) {
+                number = true;
+            } else if (number && token.isNumber()) {
+                number = false;
+            } else {
+                number = false;
+                kept.add(token);
+            }
+        }
+        return kept;
     }
 
     private void piece(String piece, int start) {
@@ -137,8 +154,10 @@ final class Lexer {
         }
         String digits = number.group(1);
         String rest = number.group(2);
-        // Letters that could be digits at the end belong to the number only when an ending or nothing of a word follows.
-        while (isDigitLike(digits.charAt(digits.length() - 1)) && !ENDING.matcher(rest).matches()) {
+        // Letters that could be digits at the end belong to the number only when an ending or nothing of a word
+        // follows.
+        while (isDigitLike(digits.charAt(digits.length() - 1))
+                && !ENDING.matcher(rest).matches()) {
             rest = digits.charAt(digits.length() - 1) + rest;
             digits = digits.substring(0, digits.length() - 1);
         }
@@ -150,7 +169,10 @@ final class Lexer {
         int value = Integer.parseInt(digitsForLetters(digits));
         boolean ordinal = false;
         Matcher ending = ENDING.matcher(rest);
-        if (ending.matches() && readable(ending.group(2)) && !readable(rest)) {
+        if (ending.matches()
+                && readable(ending.group(2))
+                && (!readable(rest)
+                        || fits(value, ending.group(1)) && Spelling.whole(rest).isEmpty())) {
             ordinal = true;
             rest = ending.group(2);
         } else if (ending.matches() && ending.group(2).isEmpty()) {
@@ -172,17 +194,24 @@ final class Lexer {
         }
     }
 
+    private static boolean fits(int value, String ending) {
+        String right = org.honorsdue.reference.unit.Ordinal.text(value).toUpperCase(Locale.ROOT);
+        return right.endsWith(ending);
+    }
+
     private static boolean readable(String rest) {
         return rest.isEmpty()
                 || rest.chars().anyMatch(c -> c >= '0' && c <= '9')
                 || rest.length() == 1
                 || Spelling.whole(rest).isPresent()
-                || Spelling.cut(rest).isPresent();
+                || Spelling.cut(rest).isPresent()
+                || Spelling.putRight(rest).isPresent();
     }
 
     private void letters(String run, int start, int end) {
         if (run.length() == 1) {
-            tokens.add(new Token(Token.Type.LETTER, null, 0, false, false, start, end, run));
+            String typed = end - start == 1 ? line.substring(start, end) : run;
+            tokens.add(new Token(Token.Type.LETTER, null, 0, false, false, start, end, typed));
             return;
         }
         Optional<List<Word>> whole = Spelling.whole(run);

@@ -1,24 +1,46 @@
 package org.honorsdue.reading.unit;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.honorsdue.reference.unit.Echelon;
 import org.honorsdue.reference.unit.UnitKind;
 import org.honorsdue.reference.unit.UnitPart;
 
 /** Takes the tokens of a line apart into parts, numbered designations and what could not be read. */
 final class LineParts {
     private static final int HIGHEST_BATTALION = 4;
+    private static final Pattern COMBAT_COMMAND = Pattern.compile("CC[ABR]");
+    private static final int HIGHEST_PART = 9;
+    private static final List<String> OFFICES = List.of("artillery", "trains", "special-troops");
+    private static final Set<Word> NUMBERED_PARTS =
+            EnumSet.of(Word.PLATOON, Word.COMPANY, Word.REGIMENT, Word.SECTION, Word.BATTERY, Word.TROOP);
 
     final List<UnitPart> parts = new ArrayList<>();
     /** Unnumbered words that name a part; kept to find a division's own signal company and the like. */
     final List<List<Word>> partWords = new ArrayList<>();
+
     final List<Designation> designations = new ArrayList<>();
     final List<String> notes = new ArrayList<>();
     final List<String> unread = new ArrayList<>();
+    boolean bareLetter;
     boolean attached;
     boolean corrected;
     boolean doubtful;
+
+    private static final Set<Word> LINE_ARMS = EnumSet.of(
+            Word.INFANTRY,
+            Word.FIELD_ARTILLERY,
+            Word.CAVALRY,
+            Word.TANK,
+            Word.TANK_DESTROYER,
+            Word.PARACHUTE,
+            Word.GLIDER,
+            Word.COMBAT_TEAM);
 
     private final List<Token> tokens;
     private int at;
@@ -28,27 +50,46 @@ final class LineParts {
         while (at < tokens.size()) {
             step();
         }
+        joinOffices();
+    }
+
+    /** Artillery or trains of a division and a headquarters beside them are one: the headquarters of the artillery. */
+    private void joinOffices() {
+        for (String office : OFFICES) {
+            int at = parts.indexOf(new UnitPart(office));
+            Optional<UnitPart> headquarters = parts.stream()
+                    .filter(part -> part.id().startsWith("headquarters"))
+                    .findFirst();
+            if (at >= 0) {
+                String full = office.equals("artillery") ? "division-artillery" : office;
+                if (headquarters.isPresent()) {
+                    parts.remove(headquarters.orElseThrow());
+                    full += "-" + headquarters.orElseThrow().id();
+                }
+                parts.set(parts.indexOf(new UnitPart(office)), new UnitPart(full));
+            }
+        }
     }
 
     private void step() {
         Token token = tokens.get(at);
-        if (token.type() == Token.Type.UNKNOWN && token.typed().equals("APO")) {
-            at++;
-            if (at < tokens.size() && tokens.get(at).isNumber()) {
-                at++;
-            }
-            return;
-        }
         switch (token.type()) {
             case SLASH, AMPERSAND, OPEN, CLOSE -> at++;
-            case UNKNOWN -> {
-                unread.add(token.typed());
-                at++;
-            }
+            case UNKNOWN -> unknown(token);
             case LETTER -> letter();
             case NUMBER -> numbered();
             case WORD -> words();
         }
+    }
+
+    private void unknown(Token token) {
+        if (COMBAT_COMMAND.matcher(token.typed()).matches()) {
+            parts.add(
+                    new UnitPart("combat-command-" + token.typed().substring(2).toLowerCase(Locale.ROOT)));
+        } else {
+            unread.add(token.typed());
+        }
+        at++;
     }
 
     private Optional<Token> peek(int ahead) {
@@ -72,7 +113,8 @@ final class LineParts {
     }
 
     private static boolean isBat(Token token) {
-        return token.is(Word.BATTALION) && (token.typed().equalsIgnoreCase("bat") || token.typed().equalsIgnoreCase("batt"));
+        return token.is(Word.BATTALION)
+                && (token.typed().equalsIgnoreCase("bat") || token.typed().equalsIgnoreCase("batt"));
     }
 
     private void letter() {
@@ -102,10 +144,10 @@ final class LineParts {
             at++;
             return;
         }
-        boolean numberNext = type(1, Token.Type.NUMBER)
-                || type(1, Token.Type.SLASH) && type(2, Token.Type.NUMBER);
+        boolean numberNext = type(1, Token.Type.NUMBER) || type(1, Token.Type.SLASH) && type(2, Token.Type.NUMBER);
         if (numberNext && token.letter().charAt(0) <= 'M') {
-            parts.add(new UnitPart("company-" + token.letter().toLowerCase(java.util.Locale.ROOT)));
+            parts.add(new UnitPart("company-" + token.letter().toLowerCase(Locale.ROOT)));
+            bareLetter = true;
             at++;
             return;
         }
@@ -127,7 +169,11 @@ final class LineParts {
 
     private void addLettered(Token word, Token letter) {
         String name = word.is(Word.COMPANY) ? "company" : word.is(Word.TROOP) ? "troop" : "battery";
-        parts.add(new UnitPart(name + "-" + letter.letter().toLowerCase(java.util.Locale.ROOT)));
+        parts.add(new UnitPart(name + "-" + letter.letter().toLowerCase(Locale.ROOT)));
+        if (letter.typed().equals("l")) {
+            notes.add("A small l read as Company L; it may stand for I.");
+            corrected = true;
+        }
         if (letter.letter().equals("J")) {
             notes.add("No Company J existed; look at the letter again.");
             doubtful = true;
@@ -153,6 +199,32 @@ final class LineParts {
             at++;
             return;
         }
+        Word first = tokens.get(at).word();
+        if (first.role() == Word.Role.NAME) {
+            namedUnit();
+            return;
+        }
+        if (first.role() == Word.Role.PLACE) {
+            place();
+            return;
+        }
+        boolean lettered = type(1, Token.Type.LETTER);
+        if (first == Word.COMBAT_COMMAND && lettered) {
+            parts.add(
+                    new UnitPart("combat-command-" + tokens.get(at + 1).letter().toLowerCase(Locale.ROOT)));
+            at += 2;
+            return;
+        }
+        if (first == Word.RESERVE && word(1, Word.COMMAND)) {
+            parts.add(new UnitPart("combat-command-r"));
+            at += 2;
+            return;
+        }
+        if (first == Word.SQUADRON && lettered) {
+            parts.add(new UnitPart("squadron-" + tokens.get(at + 1).letter().toLowerCase(Locale.ROOT)));
+            at += 2;
+            return;
+        }
         var words = new ArrayList<Word>();
         var typed = new StringBuilder();
         int start = at;
@@ -161,23 +233,58 @@ final class LineParts {
             if (token.isWord()) {
                 words.add(token.word());
                 corrected |= token.corrected();
-                typed.append(typed.isEmpty() ? "" : " ").append(token.typed());
+                if (at == start || tokens.get(at - 1).start() != token.start()) {
+                    typed.append(typed.isEmpty() ? "" : " ").append(token.typed());
+                }
             }
             at++;
         }
         takeUnnumbered(words, typed.toString());
     }
 
+    /** "Ft Dix NJ": where he was, not which unit he was in; the words are passed over to the next number. */
+    private void place() {
+        at++;
+        while (at < tokens.size() && !tokens.get(at).isNumber()) {
+            at++;
+        }
+    }
+
+    /** "Americal Div", "Philippine Division". */
+    private void namedUnit() {
+        Token name = tokens.get(at++);
+        var words = new ArrayList<Word>();
+        words.add(name.word());
+        while (at < tokens.size()
+                && tokens.get(at).isWord()
+                && tokens.get(at).word().role() == Word.Role.SIZE
+                && words.size() == 1) {
+            words.add(tokens.get(at++).word());
+        }
+        designations.add(new Designation(0, name.word().title(), List.copyOf(words), List.of(), false, ""));
+    }
+
     private boolean continuesWords(int start) {
         Token token = tokens.get(at);
         return switch (token.type()) {
-            case WORD -> at == start || !(letteredWord(0) && type(1, Token.Type.LETTER)) && !token.is(Word.ATTACHED);
+            case WORD ->
+                at == start
+                        || !(letteredWord(0) && type(1, Token.Type.LETTER))
+                                && !token.is(Word.ATTACHED)
+                                && !breaksRun(token.word());
             case AMPERSAND, SLASH -> true;
             case NUMBER, LETTER, UNKNOWN, OPEN, CLOSE -> false;
         };
     }
 
+    private static boolean breaksRun(Word word) {
+        return word.role() == Word.Role.NAME || word.role() == Word.Role.PLACE || word == Word.COMBAT_COMMAND;
+    }
+
     private void takeUnnumbered(List<Word> words, String typed) {
+        if (numberComesLast(words) || bearsName(words)) {
+            return;
+        }
         Optional<UnitPart> part = PartNames.of(words);
         if (part.isPresent()) {
             parts.add(part.orElseThrow());
@@ -185,10 +292,47 @@ final class LineParts {
             return;
         }
         boolean says = words.stream().anyMatch(word -> word.role() != Word.Role.NOISE);
-        if (says) {
+        if (says && !typed.isEmpty()) {
             partWords.add(words);
             unread.add(typed);
         }
+    }
+
+    /** "SCU 1901", "Inf 331": the words first, a bare number after them, and nothing more of it. */
+    private boolean numberComesLast(List<Word> words) {
+        boolean bare = at < tokens.size() && tokens.get(at).isNumber() && !type(1, Token.Type.WORD);
+        if (!bare || words.contains(Word.HEADQUARTERS)) {
+            return false;
+        }
+        for (int from = 0; from < words.size(); from++) {
+            List<Word> ending = List.copyOf(words.subList(from, words.size()));
+            List<UnitKind> kinds = Kinds.of(ending);
+            if (!kinds.isEmpty()) {
+                Token number = tokens.get(at++);
+                designations.add(new Designation(number.number(), "", ending, kinds, number.corrected(), ""));
+                if (from > 0) {
+                    takeUnnumbered(words.subList(0, from), "");
+                }
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Lawson Gen Hosp": a hospital in the United States bore a name. */
+    private boolean bearsName(List<Word> words) {
+        if (!words.contains(Word.HOSPITAL) || Kinds.of(words).isEmpty() || unread.isEmpty()) {
+            return false;
+        }
+        String name = unread.remove(unread.size() - 1);
+        designations.add(new Designation(
+                0,
+                name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT),
+                List.copyOf(words),
+                List.of(),
+                false,
+                ""));
+        return true;
     }
 
     /** "Co 1 331st Inf": a number one without ending that a numbered unit follows. */
@@ -206,24 +350,44 @@ final class LineParts {
             return;
         }
         at++;
+        if (!number.ordinal() && at < tokens.size() && tokens.get(at).typed().equalsIgnoreCase("mm")) {
+            while (at < tokens.size() && tokens.get(at).typed().equalsIgnoreCase("mm")) {
+                at++;
+            }
+            return;
+        }
         var words = new ArrayList<Word>();
+        var wording = new StringBuilder();
         boolean broken = false;
         while (at < tokens.size() && continuesDesignation(words)) {
             Token token = tokens.get(at);
             if (token.isWord()) {
                 words.add(token.word());
                 corrected |= token.corrected();
+                wording.append(
+                        token.word().role() == Word.Role.NOISE
+                                ? ""
+                                : " " + token.word().title());
+            } else if (isCombat(token, words)) {
+                words.add(Word.COMBAT);
+                wording.append(" Combat");
+            } else if (isAirborne(words)) {
+                words.add(Word.AIRBORNE);
+                wording.append(" Airborne");
+                at += 2;
             } else if (token.type() == Token.Type.UNKNOWN) {
-                unread.add(token.typed());
+                wording.append(' ')
+                        .append(token.typed().charAt(0))
+                        .append(token.typed().substring(1).toLowerCase(Locale.ROOT));
                 broken = true;
             }
             at++;
         }
-        if (!words.isEmpty() && words.get(0) == Word.PLATOON && words.size() == 1) {
-            parts.add(new UnitPart("platoon-" + number.number()));
+        if (words.size() == 1 && NUMBERED_PARTS.contains(words.get(0)) && number.number() <= HIGHEST_PART) {
+            parts.add(new UnitPart(words.get(0).name().toLowerCase(Locale.ROOT) + "-" + number.number()));
             return;
         }
-        designate(number, words, broken);
+        designate(number, words, broken ? wording.toString().strip() : "");
     }
 
     private boolean continuesDesignation(List<Word> words) {
@@ -232,50 +396,95 @@ final class LineParts {
             case WORD ->
                 !token.is(Word.HEADQUARTERS)
                         && !token.is(Word.ATTACHED)
+                        && !breaksRun(token.word())
                         && !(letteredWord(0) && type(1, Token.Type.LETTER) && !words.isEmpty());
             case AMPERSAND, OPEN, CLOSE, SLASH -> true;
-            case LETTER -> type(-1, Token.Type.OPEN) && type(1, Token.Type.CLOSE);
-            case UNKNOWN ->
-                !token.typed().equals("APO")
-                        && !Kinds.of(words).isEmpty() == false
-                        && peek(1).map(Token::word)
-                                .filter(word -> word.role() == Word.Role.SIZE)
-                                .isPresent();
+            case LETTER ->
+                type(-1, Token.Type.OPEN) && type(1, Token.Type.CLOSE) || isCombat(token, words) || isAirborne(words);
+            case UNKNOWN -> sizeFollows();
             case NUMBER -> false;
         };
     }
 
-    private void designate(Token number, List<Word> words, boolean broken) {
-        if (!broken) {
-            for (int length = words.size(); length > 0; length--) {
-                List<UnitKind> kinds = Kinds.of(words.subList(0, length));
-                List<Word> rest = words.subList(length, words.size());
-                if (!kinds.isEmpty() && (onlyNoise(rest) || PartNames.of(rest).isPresent())) {
-                    designations.add(new Designation(
-                            number.number(), List.copyOf(words.subList(0, length)), kinds, number.corrected(), false));
-                    if (!onlyNoise(rest)) {
-                        takeUnnumbered(List.copyOf(rest), "");
-                    }
-                    return;
-                }
+    /** An unread word between a number and its size, as in "149th Engr Xyz Bn", makes it another unit. */
+    private boolean sizeFollows() {
+        for (int ahead = 1; at + ahead < tokens.size(); ahead++) {
+            Token token = tokens.get(at + ahead);
+            boolean lettered = Phrases.isLettered(token) && type(ahead + 1, Token.Type.LETTER);
+            if (token.isNumber() || token.isLetter() || lettered || token.is(Word.HEADQUARTERS)) {
+                return false;
             }
-            for (int length = words.size(); length > 0; length--) {
-                var first = new Designation(
-                        number.number(), List.copyOf(words.subList(0, length)), List.of(), number.corrected(), false);
-                List<Word> rest = words.subList(length, words.size());
-                if (first.isBattalionOfRegiment() && (onlyNoise(rest) || PartNames.of(rest).isPresent())) {
-                    designations.add(first);
-                    if (!onlyNoise(rest)) {
-                        takeUnnumbered(List.copyOf(rest), "");
-                    }
-                    return;
-                }
+            if (token.isWord() && token.word().role() == Word.Role.SIZE) {
+                return true;
             }
         }
-        designations.add(new Designation(number.number(), List.copyOf(words), List.of(), number.corrected(), broken));
+        return false;
     }
 
+    /** "307th A/B Engr Bn": airborne. */
+    private boolean isAirborne(List<Word> words) {
+        Token token = tokens.get(at);
+        return words.isEmpty()
+                && token.isLetter()
+                && token.letter().equals("A")
+                && type(1, Token.Type.SLASH)
+                && peek(2).filter(second -> second.isLetter() && second.letter().equals("B"))
+                        .isPresent();
+    }
+
+    /** "308th Engr C Bn": the C of the engineers is combat. */
+    private boolean isCombat(Token token, List<Word> words) {
+        return token.isLetter()
+                && token.letter().equals("C")
+                && !words.isEmpty()
+                && words.get(words.size() - 1) == Word.ENGINEER
+                && !letteredWord(1);
+    }
+
+    /**
+     * Finds the longest beginning of the words that is a kind of unit, what follows being a part of it.
+     *
+     * @param broken the words as typed when something unread stands between them, else empty
+     */
+    private void designate(Token number, List<Word> words, String broken) {
+        if (words.equals(List.of(Word.TACTICAL))) {
+            words.addAll(List.of(Word.AIR, Word.COMMAND));
+        }
+        for (int length = words.size(); length > 0 && broken.isEmpty(); length--) {
+            List<Word> first = List.copyOf(words.subList(0, length));
+            List<Word> rest = List.copyOf(words.subList(length, words.size()));
+            var designation = new Designation(number.number(), "", first, Kinds.of(first), number.corrected(), "");
+            boolean whole = !designation.kinds().isEmpty() || designation.isBattalionOfRegiment();
+            if (whole
+                    && (onlyNoise(rest)
+                            || canHave(designation, rest)
+                                    && PartNames.ofRest(rest).isPresent())) {
+                designations.add(designation);
+                if (!onlyNoise(rest)) {
+                    takeUnnumbered(rest, "");
+                }
+                return;
+            }
+        }
+        designations.add(
+                new Designation(number.number(), "", List.copyOf(words), List.of(), number.corrected(), broken));
+    }
+
+    /**
+     * Whether the words before can be a unit with such parts. The 4193rd QM Serv Co is not the service company of
+     * anything: a service arm needs its size typed before a part may follow.
+     */
+    private static boolean canHave(Designation designation, List<Word> rest) {
+        boolean sized = designation.words().stream().anyMatch(word -> word.role() == Word.Role.SIZE);
+        boolean line = designation.words().stream().anyMatch(LINE_ARMS::contains);
+        boolean anywhere = rest.contains(Word.DETACHMENT) || rest.contains(Word.BAND);
+        boolean company =
+                !designation.kinds().isEmpty() && designation.kinds().get(0).echelon() == Echelon.COMPANY;
+        return !company && (sized || line || anywhere);
+    }
+
+    /** AAF after a squadron says only that it flew. */
     private static boolean onlyNoise(List<Word> words) {
-        return words.stream().allMatch(word -> word.role() == Word.Role.NOISE);
+        return words.stream().allMatch(word -> word.role() == Word.Role.NOISE || word == Word.AIR_FORCE);
     }
 }

@@ -32,8 +32,7 @@ final class NearUnits {
             for (UnitKind kind : designation.kinds()) {
                 for (Unit unit : tables.units(kind, number)) {
                     if (near.size() < MOST) {
-                        near.add(new NearUnit(
-                                unit, "number %d instead of %d".formatted(number, designation.number())));
+                        near.add(new NearUnit(unit, "number %d instead of %d".formatted(number, designation.number())));
                     }
                 }
             }

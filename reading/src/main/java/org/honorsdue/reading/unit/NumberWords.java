@@ -31,6 +31,11 @@ final class NumberWords {
         return Optional.ofNullable(VALUES.get(capitals));
     }
 
+    /** Corps and air commands write theirs so; numbers above twenty-nine stay Arabic. */
+    static String toRoman(int number) {
+        return number < 30 ? TENS[number / 10] + ONES[number % 10] : org.honorsdue.reference.unit.Ordinal.text(number);
+    }
+
     /** A Roman number up to XXIX, as corps bear them. */
     static Optional<Integer> roman(String capitals) {
         for (int tens = 0; tens < TENS.length; tens++) {

@@ -2,6 +2,7 @@ package org.honorsdue.reading.unit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,6 +27,13 @@ import org.honorsdue.service.fact.Basis.Certainty;
  * of numbers, which a note then says. Everything else is answered with candidates or with the nearest units.
  */
 public final class OrganizationReader {
+    private static final Comparator<UnitPart> SMALLEST_FIRST = Comparator.comparing(OrganizationReader::size);
+    /** Typed with one of these, a number that stands under another arm is a contradiction, not a shorthand. */
+    private static final Set<Word> SPECIAL_ARMS =
+            EnumSet.of(Word.ARMORED, Word.PARACHUTE, Word.GLIDER, Word.AIRBORNE, Word.AMPHIBIAN, Word.MOUNTAIN);
+
+    private static final String ARTILLERY_PART = "division-artillery-";
+
     private final UnitTables tables;
     private final Ancestry ancestry;
     private final NearUnits near;
@@ -56,7 +64,11 @@ public final class OrganizationReader {
     }
 
     private static void name(Map<String, List<Unit>> names, String name, Unit unit) {
-        var units = names.computeIfAbsent(nameKey(Lexer.tokens(name)), key -> new ArrayList<>());
+        List<Token> tokens = Lexer.tokens(name);
+        if (tokens.stream().anyMatch(Token::corrected)) {
+            return;
+        }
+        var units = names.computeIfAbsent(nameKey(tokens), key -> new ArrayList<>());
         if (!units.contains(unit)) {
             units.add(unit);
         }
@@ -78,6 +90,15 @@ public final class OrganizationReader {
         return key.toString().strip();
     }
 
+    private static String wordKey(List<Word> words) {
+        return String.join(
+                " ",
+                words.stream()
+                        .filter(word -> word.role() != Word.Role.NOISE)
+                        .map(Word::name)
+                        .toList());
+    }
+
     /** Reads one line. Never throws for what stands in it. */
     public OrganizationReading read(String typed) {
         List<Token> tokens = Lexer.tokens(typed);
@@ -87,6 +108,19 @@ public final class OrganizationReader {
             return named.orElseThrow();
         }
         takeBattalions(line);
+        line.parts.sort(SMALLEST_FIRST);
+        boolean placed = line.designations.size() > 1
+                || line.parts.stream().anyMatch(part -> part.isLettered() || part.isBattalion());
+        if (!placed) {
+            line.designations.removeIf(designation -> {
+                boolean bare =
+                        designation.words().isEmpty() && designation.broken().isEmpty();
+                if (bare) {
+                    line.unread.add(Integer.toString(designation.number()));
+                }
+                return bare;
+            });
+        }
         var resolved = line.designations.stream()
                 .map(designation -> resolve(designation, line))
                 .toList();
@@ -111,7 +145,14 @@ public final class OrganizationReader {
             return Optional.of(new OrganizationReading(
                     typed,
                     one ? Outcome.FOUND : Outcome.AMBIGUOUS,
-                    one ? units.get(0).name() : typed.strip(),
+                    one
+                            ? chain(
+                                    before.parts,
+                                    units.get(0).name(),
+                                    ancestry.usual(units.get(0).id()).stream()
+                                            .map(Unit::name)
+                                            .toList())
+                            : List.of(),
                     before.parts,
                     Optional.empty(),
                     one ? Optional.of(units.get(0)) : Optional.empty(),
@@ -125,6 +166,16 @@ public final class OrganizationReader {
         return Optional.empty();
     }
 
+    private static int size(UnitPart part) {
+        if (part.id().startsWith("regiment")) {
+            return 3;
+        }
+        if (part.isBattalion()) {
+            return 2;
+        }
+        return part.id().contains("platoon") || part.id().contains("section") ? 0 : 1;
+    }
+
     private static Certainty certainty(LineParts line) {
         if (line.doubtful) {
             return Certainty.DOUBTFUL;
@@ -136,7 +187,7 @@ public final class OrganizationReader {
         return new OrganizationReading(
                 typed,
                 Outcome.NO_UNIT,
-                String.join(", ", line.parts.stream().map(UnitPart::text).toList()),
+                line.parts.stream().map(UnitPart::text).toList(),
                 line.parts,
                 Optional.empty(),
                 Optional.empty(),
@@ -156,9 +207,8 @@ public final class OrganizationReader {
         var rest = new ArrayList<Designation>();
         for (Designation designation : line.designations) {
             if (designation.isBattalionOfRegiment()) {
-                line.parts.add(new UnitPart(
-                        (designation.words().get(0) == Word.SQUADRON ? "squadron-" : "battalion-")
-                                + designation.number()));
+                line.parts.add(new UnitPart((designation.words().get(0) == Word.SQUADRON ? "squadron-" : "battalion-")
+                        + designation.number()));
             } else {
                 rest.add(designation);
             }
@@ -180,16 +230,42 @@ public final class OrganizationReader {
                 return units.get(0).kind().echelon();
             }
             return designation.kinds().isEmpty()
-                    ? Echelon.COMPANY
+                    ? size(designation.words())
                     : designation.kinds().get(0).echelon();
         }
     }
 
+    private static Echelon size(List<Word> words) {
+        for (int i = words.size() - 1; i >= 0; i--) {
+            switch (words.get(i)) {
+                case COMPANY, BATTERY, TROOP, DETACHMENT, SECTION, PLATOON, TEAM -> {
+                    return Echelon.COMPANY;
+                }
+                case REGIMENT, GROUP, DEPOT -> {
+                    return Echelon.REGIMENT;
+                }
+                case BRIGADE, WING -> {
+                    return Echelon.BRIGADE;
+                }
+                case COMMAND, CENTER, FORCE -> {
+                    return Echelon.COMMAND;
+                }
+                default -> {}
+            }
+        }
+        return Echelon.BATTALION;
+    }
+
     private Resolved resolve(Designation designation, LineParts line) {
-        if (designation.broken() || designation.kinds().isEmpty()) {
-            boolean bare = designation.words().isEmpty() && !designation.broken();
+        if (!designation.named().isEmpty()) {
+            return new Resolved(designation, byName.getOrDefault(wordKey(designation.words()), List.of()), List.of());
+        }
+        if (!designation.broken().isEmpty() || designation.kinds().isEmpty()) {
+            boolean bare = designation.words().isEmpty() && designation.broken().isEmpty();
             return new Resolved(
-                    designation, bare ? fitting(tables.numbered(designation.number()), line.parts) : List.of(), List.of());
+                    designation,
+                    bare ? fitting(tables.numbered(designation.number()), line.parts) : List.of(),
+                    List.of());
         }
         var exact = new LinkedHashSet<Unit>();
         for (UnitKind kind : designation.kinds()) {
@@ -208,6 +284,9 @@ public final class OrganizationReader {
             if (isArmored(designation) && units.size() > 1) {
                 return new Resolved(designation, byParts(units, line), List.of());
             }
+            if (designation.words().equals(List.of(Word.CAVALRY))) {
+                return new Resolved(designation, cavalry(units, line), List.of());
+            }
             return new Resolved(designation, units, List.of());
         }
         var siblings = new LinkedHashSet<Unit>();
@@ -220,10 +299,12 @@ public final class OrganizationReader {
         }
         if (siblings.size() == 1) {
             Unit found = siblings.iterator().next();
+            line.doubtful |= designation.words().stream().anyMatch(SPECIAL_ARMS::contains);
             return new Resolved(
                     designation,
                     List.of(found),
-                    List.of("Typed %s; in our tables this number is the %s.".formatted(designation.text(), found.name())));
+                    List.of("Typed %s; in our tables this number is the %s."
+                            .formatted(designation.text(), found.name())));
         }
         return new Resolved(designation, List.of(), List.of());
     }
@@ -240,6 +321,19 @@ public final class OrganizationReader {
                         .filter(unit -> unit.kind().echelon() == Echelon.REGIMENT)
                         .toList()
                 : units;
+    }
+
+    /** A regiment where there was one; else a troop is of the squadron, and without a troop the group is meant. */
+    private static List<Unit> cavalry(List<Unit> units, LineParts line) {
+        boolean troop = line.parts.stream().anyMatch(UnitPart::isLettered);
+        UnitKind second = troop ? UnitKind.CAVALRY_RECONNAISSANCE_SQUADRON : UnitKind.CAVALRY_GROUP;
+        for (UnitKind wanted : List.of(UnitKind.CAVALRY_REGIMENT, second)) {
+            var fitting = units.stream().filter(unit -> unit.kind() == wanted).toList();
+            if (!fitting.isEmpty()) {
+                return fitting;
+            }
+        }
+        return units;
     }
 
     private static boolean sameSize(Designation designation, UnitKind sibling) {
@@ -279,9 +373,7 @@ public final class OrganizationReader {
             if (fitting.size() == 1 && one.designation().words().isEmpty()) {
                 line.corrected = true;
                 settled.add(new Resolved(
-                        one.designation(),
-                        fitting,
-                        List.of("No arm typed: taken from the larger unit beside it.")));
+                        one.designation(), fitting, List.of("No arm typed: taken from the larger unit beside it.")));
             } else {
                 settled.add(fitting.isEmpty() ? one : new Resolved(one.designation(), fitting, one.notes()));
             }
@@ -302,17 +394,24 @@ public final class OrganizationReader {
                 .filter(Resolved::certain)
                 .map(parent -> parent.units().get(0))
                 .toList();
-        String meaning = meaning(line, sorted);
         if (main.certain()) {
-            Unit unit = memberMeant(main.units().get(0), line).orElse(main.units().get(0));
+            Unit unit =
+                    memberMeant(main.units().get(0), line).orElse(main.units().get(0));
             boolean member = !unit.equals(main.units().get(0));
-            List<UnitPart> parts = member ? List.of() : line.parts;
+            List<UnitPart> parts = member ? List.of() : partsOf(unit, line);
             checkParents(unit, typedParents, line, notes);
+            if (unit.kind().echelon().compareTo(Echelon.DIVISION) >= 0
+                    && parts.stream()
+                            .anyMatch(part -> part.isLettered() && !part.id().startsWith("combat-command"))) {
+                notes.add("A lettered company stood in a regiment or battalion; which one of the %s is not typed."
+                        .formatted(unit.name()));
+                line.doubtful = true;
+            }
             return new OrganizationReading(
                     typed,
                     Outcome.FOUND,
-                    member ? unit.name() : meaning,
-                    smallestFirst(parts),
+                    chain(parts, unit.name(), above(unit, sorted)),
+                    parts,
                     implied(unit, parts, notes),
                     Optional.of(unit),
                     parents(unit, typedParents),
@@ -326,8 +425,8 @@ public final class OrganizationReader {
             return new OrganizationReading(
                     typed,
                     Outcome.AMBIGUOUS,
-                    meaning,
-                    smallestFirst(line.parts),
+                    chain(line.parts, main.designation().text(), above(main, sorted)),
+                    line.parts,
                     Optional.empty(),
                     Optional.empty(),
                     typedParents,
@@ -341,11 +440,11 @@ public final class OrganizationReader {
         return new OrganizationReading(
                 typed,
                 typedParents.isEmpty() ? Outcome.NOT_IN_TABLES : Outcome.PARENT_ONLY,
-                meaning,
-                smallestFirst(line.parts),
+                chain(line.parts, main.designation().text(), above(main, sorted)),
+                line.parts,
                 Optional.empty(),
                 Optional.empty(),
-                typedParents.isEmpty() ? List.of() : parents(typedParents.get(0), typedParents),
+                typedParents.isEmpty() ? List.of() : withParents(typedParents),
                 List.of(),
                 nearestOf(sorted),
                 notes,
@@ -377,6 +476,19 @@ public final class OrganizationReader {
         return Optional.empty();
     }
 
+    /** A bare letter, as in B/391, is a battery of artillery and a troop of cavalry. */
+    private static List<UnitPart> partsOf(Unit unit, LineParts line) {
+        if (!line.bareLetter) {
+            return line.parts;
+        }
+        return line.parts.stream()
+                .map(part -> part.isLettered()
+                        ? new UnitPart(unit.kind().letteredPart()
+                                + part.id().substring(part.id().indexOf('-')))
+                        : part)
+                .toList();
+    }
+
     private void checkParents(Unit unit, List<Unit> typedParents, LineParts line, List<String> notes) {
         if (line.attached) {
             return;
@@ -389,7 +501,9 @@ public final class OrganizationReader {
                         .formatted(
                                 parent.name(),
                                 unit.name(),
-                                usual.isEmpty() ? "no larger unit" : usual.get(0).name()));
+                                usual.isEmpty()
+                                        ? "no larger unit"
+                                        : usual.get(0).name()));
                 line.doubtful = true;
             }
         }
@@ -398,6 +512,13 @@ public final class OrganizationReader {
     /** Only a division's own units are told in full; corps and armies had no fixed members. */
     private boolean hasTies(Unit unit, Unit parent) {
         return !tables.parentsOf(unit.id()).isEmpty() && parent.kind().echelon() == Echelon.DIVISION;
+    }
+
+    private List<Unit> withParents(List<Unit> typedParents) {
+        var all = new ArrayList<Unit>();
+        all.add(typedParents.get(0));
+        all.addAll(parents(typedParents.get(0), typedParents.subList(1, typedParents.size())));
+        return all;
     }
 
     private List<Unit> parents(Unit unit, List<Unit> typedParents) {
@@ -409,15 +530,8 @@ public final class OrganizationReader {
         return sorted;
     }
 
-    private static List<UnitPart> smallestFirst(List<UnitPart> parts) {
-        var sorted = new ArrayList<>(parts);
-        sorted.sort(Comparator.comparing(UnitPart::isBattalion));
-        return sorted;
-    }
-
     private Optional<LetteredCompanies> implied(Unit unit, List<UnitPart> parts, List<String> notes) {
-        Optional<UnitPart> company =
-                parts.stream().filter(UnitPart::isLettered).findFirst();
+        Optional<UnitPart> company = parts.stream().filter(UnitPart::isLettered).findFirst();
         if (company.isEmpty() || !parts.stream().allMatch(part -> part.isLettered() || part.isBattalion())) {
             return Optional.empty();
         }
@@ -450,13 +564,56 @@ public final class OrganizationReader {
         return nearest;
     }
 
-    private static String meaning(LineParts line, List<Resolved> sorted) {
-        var meaning = new ArrayList<String>();
-        smallestFirst(line.parts).forEach(part -> meaning.add(part.text()));
-        for (Resolved one : sorted) {
-            meaning.add(
-                    one.certain() ? one.units().get(0).name() : one.designation().text());
+    /** What stands above the unit: its parents typed and usual, and designations typed that are not in the tables. */
+    private List<String> above(Unit unit, List<Resolved> sorted) {
+        var parents = new ArrayList<Unit>();
+        sorted.stream()
+                .skip(1)
+                .filter(Resolved::certain)
+                .forEach(one -> parents.add(one.units().get(0)));
+        var above =
+                new ArrayList<>(parents(unit, parents).stream().map(Unit::name).toList());
+        above.addAll(0, untabled(sorted));
+        return above;
+    }
+
+    private List<String> above(Resolved main, List<Resolved> sorted) {
+        var above = new ArrayList<>(untabled(sorted));
+        var parents = sorted.stream()
+                .skip(1)
+                .filter(Resolved::certain)
+                .map(one -> one.units().get(0))
+                .toList();
+        if (!parents.isEmpty()) {
+            above.add(parents.get(0).name());
+            parents(parents.get(0), parents.subList(1, parents.size())).forEach(parent -> above.add(parent.name()));
         }
-        return String.join(", ", meaning);
+        return above;
+    }
+
+    private static List<String> untabled(List<Resolved> sorted) {
+        return sorted.stream()
+                .skip(1)
+                .filter(one -> !one.certain())
+                .map(one -> one.designation().text())
+                .toList();
+    }
+
+    /** Parts, unit and parents in words. Division artillery stands between its headquarters battery and the division. */
+    private static List<String> chain(List<UnitPart> parts, String unit, List<String> above) {
+        var chain = new ArrayList<String>();
+        for (UnitPart part : parts) {
+            if (part.id().startsWith(ARTILLERY_PART)) {
+                chain.add(new UnitPart(part.id().substring(ARTILLERY_PART.length())).text());
+                chain.add(unit + " Artillery");
+            } else if (part.id().equals("division-artillery")) {
+                chain.add(unit + " Artillery");
+            } else {
+                chain.add(part.text());
+            }
+        }
+        chain.add(unit);
+        chain.addAll(above);
+        return chain;
     }
 }

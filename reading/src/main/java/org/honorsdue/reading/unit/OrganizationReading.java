@@ -11,7 +11,8 @@ import org.honorsdue.service.fact.Basis.Certainty;
 /**
  * What a typed organization means.
  *
- * @param meaning the designation in full, also when the unit is not in the tables; empty when none could be read
+ * @param chain the designation in full from the smallest part to the largest parent, also of what is not in the
+ *     tables; empty when nothing could be read
  * @param parts parts of the unit that were typed, the smallest first
  * @param impliedBattalion the battalion a lettered company fell into, where the tables of organization fix it and
  *     none was typed
@@ -25,7 +26,7 @@ import org.honorsdue.service.fact.Basis.Certainty;
 public record OrganizationReading(
         String typed,
         Outcome outcome,
-        String meaning,
+        List<String> chain,
         List<UnitPart> parts,
         Optional<LetteredCompanies> impliedBattalion,
         Optional<Unit> unit,
@@ -36,12 +37,18 @@ public record OrganizationReading(
         List<String> unread,
         Certainty certainty) {
     public OrganizationReading {
+        chain = List.copyOf(chain);
         parts = List.copyOf(parts);
         parents = List.copyOf(parents);
         candidates = List.copyOf(candidates);
         nearest = List.copyOf(nearest);
         notes = List.copyOf(notes);
         unread = List.copyOf(unread);
+    }
+
+    /** The designation in one line: {@code Company B, 331st Infantry Regiment, 83rd Infantry Division}. */
+    public String meaning() {
+        return String.join(", ", chain);
     }
 
     /** How far the reading came. */
@@ -68,8 +75,8 @@ public record OrganizationReading(
             for (UnitPart part : parts) {
                 ids.add(found.id() + "/" + part.id());
             }
-            impliedBattalion.ifPresent(
-                    battalion -> ids.add(found.id() + "/" + UnitPart.battalion(battalion.battalion()).id()));
+            impliedBattalion.ifPresent(battalion -> ids.add(
+                    found.id() + "/" + UnitPart.battalion(battalion.battalion()).id()));
             ids.add(found.id());
         });
         parents.forEach(parent -> ids.add(parent.id()));

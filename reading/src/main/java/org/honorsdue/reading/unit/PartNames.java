@@ -21,46 +21,46 @@ final class PartNames {
             Word.TEAM,
             Word.BAND,
             Word.FLIGHT,
+            Word.BATTALION,
             Word.ECHELON);
-    private static final Set<Word> MAY_NAME = EnumSet.of(
+    private static final Set<Word> MAY_FOLLOW = EnumSet.of(
             Word.HEADQUARTERS,
             Word.SERVICE,
             Word.MEDICAL,
             Word.ANTITANK,
             Word.CANNON,
-            Word.WEAPONS,
-            Word.HEAVY,
             Word.RECONNAISSANCE,
-            Word.MAINTENANCE,
-            Word.SUPPLY,
-            Word.SIGNAL,
             Word.MILITARY_POLICE,
-            Word.ORDNANCE,
-            Word.QUARTERMASTER,
-            Word.TRANSPORTATION,
-            Word.INTELLIGENCE,
-            Word.PERSONNEL,
-            Word.AMMUNITION,
-            Word.SPECIAL,
             Word.SPECIAL_TROOPS,
             Word.ARTILLERY,
+            Word.TRAINS);
+
+    private static final Set<Word> AT_HEADQUARTERS = EnumSet.of(
+            Word.HEADQUARTERS,
+            Word.SERVICE,
+            Word.ARTILLERY,
+            Word.TRAINS,
+            Word.SPECIAL_TROOPS,
             Word.DIVISION,
             Word.REGIMENT,
             Word.BATTALION,
-            Word.ENGINEER,
-            Word.CAVALRY,
-            Word.TRAINS,
+            Word.CORPS,
+            Word.ARMY,
+            Word.BASE,
             Word.REAR,
-            Word.FORWARD,
-            Word.MEDIUM,
-            Word.LIGHT,
-            Word.DENTAL,
-            Word.POSTAL,
-            Word.TANK,
-            Word.CASUAL,
-            Word.STUDENT);
+            Word.FORWARD);
 
     private PartNames() {}
+
+    /**
+     * The part that words name which follow the kind of a numbered unit, as in {@code 331st Inf Sv Co}: only parts
+     * that stood in many tables of organization, or a numbered unit of its own would be taken apart.
+     */
+    static Optional<UnitPart> ofRest(List<Word> words) {
+        boolean usual = words.stream()
+                .allMatch(word -> word.role() == Word.Role.NOISE || ENDS.contains(word) || MAY_FOLLOW.contains(word));
+        return usual ? of(words) : Optional.empty();
+    }
 
     /**
      * The part the words name. Headquarters alone and division artillery are parts; everything else must end in a size,
@@ -78,15 +78,19 @@ final class PartNames {
         }
         Word last = kept.get(kept.size() - 1);
         boolean headquarters = kept.contains(Word.HEADQUARTERS);
-        if (!headquarters && !ENDS.contains(last) && !isOffice(kept)) {
+        if (kept.contains(Word.PATIENTS) && !kept.equals(List.of(Word.DETACHMENT, Word.PATIENTS))) {
             return Optional.empty();
         }
-        for (Word word : kept) {
-            if (!ENDS.contains(word) && !MAY_NAME.contains(word)) {
-                return Optional.empty();
-            }
+        if (!headquarters && !ENDS.contains(last) && !isOffice(kept) && !kept.contains(Word.PATIENTS)) {
+            return Optional.empty();
+        }
+        if (kept.equals(List.of(Word.DETACHMENT, Word.PATIENTS))) {
+            return Optional.of(new UnitPart("detachment-of-patients"));
         }
         if (kept.size() == 1 && ENDS.contains(last) && last != Word.BAND) {
+            return Optional.empty();
+        }
+        if (headquarters && !kept.stream().allMatch(word -> ENDS.contains(word) || AT_HEADQUARTERS.contains(word))) {
             return Optional.empty();
         }
         if (headquarters) {
@@ -119,7 +123,7 @@ final class PartNames {
         }
         var service = kept.contains(Word.SERVICE) ? "headquarters-and-service" : "headquarters";
         for (Word word : kept) {
-            if (ENDS.contains(word)) {
+            if (ENDS.contains(word) && word != Word.BATTALION) {
                 return before + service + "-" + slug(word);
             }
         }

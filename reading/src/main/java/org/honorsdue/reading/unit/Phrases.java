@@ -1,6 +1,7 @@
 package org.honorsdue.reading.unit;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,9 @@ import org.jspecify.annotations.Nullable;
 /** Words that belong together: field + artillery, tank + destroyer, F + A. */
 final class Phrases {
     private static final Set<Word> LETTERED = Set.of(Word.COMPANY, Word.BATTERY, Word.TROOP);
+    private static final Set<Word> ARMS_BEFORE =
+            EnumSet.of(Word.ENGINEER, Word.ARMORED, Word.PARACHUTE, Word.GLIDER, Word.AIRBORNE, Word.FIELD);
+    private static final Set<Word> COMPOSITES = Set.of(Word.GROUP, Word.UNIT, Word.SQUADRON, Word.WING);
     private static final Set<Word> ROMAN_BEFORE =
             Set.of(Word.CORPS, Word.TACTICAL, Word.BOMBARDMENT, Word.FIGHTER, Word.AIR, Word.ARMORED, Word.AIRBORNE);
     private static final Map<List<Word>, Word> PAIRS = Map.ofEntries(
@@ -24,6 +28,7 @@ final class Phrases {
             Map.entry(List.of(Word.AIR, Word.FORCE), Word.AIR_FORCE),
             Map.entry(List.of(Word.AUTOMATIC, Word.WEAPONS), Word.AUTOMATIC_WEAPONS),
             Map.entry(List.of(Word.COMBAT, Word.TEAM), Word.COMBAT_TEAM),
+            Map.entry(List.of(Word.COMBAT, Word.COMMAND), Word.COMBAT_COMMAND),
             Map.entry(List.of(Word.SPECIAL, Word.TROOP), Word.SPECIAL_TROOPS));
 
     private Phrases() {}
@@ -37,7 +42,51 @@ final class Phrases {
     }
 
     static List<Token> joined(List<Token> tokens) {
-        return pairs(romans(singleLetters(tokens)));
+        return pairs(inContext(romans(singleLetters(tokens))));
+    }
+
+    /** Abbreviations that take their meaning from their neighbours. */
+    private static List<Token> inContext(List<Token> tokens) {
+        var read = new ArrayList<Token>();
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
+            Word before = i == 0 ? null : lastWord(read);
+            Word next = wordAt(tokens, i + 1);
+            read.add(inContext(token, before, next));
+        }
+        return read;
+    }
+
+    private static @Nullable Word lastWord(List<Token> read) {
+        for (int i = read.size() - 1; i >= 0; i--) {
+            if (read.get(i).isWord() || read.get(i).isNumber()) {
+                return read.get(i).word();
+            }
+        }
+        return null;
+    }
+
+    private static Token inContext(Token token, @Nullable Word before, @Nullable Word next) {
+        String typed = token.typed().toUpperCase(java.util.Locale.ROOT);
+        if (token.is(Word.COMPANY) && typed.equals("COMP") && next != null && COMPOSITES.contains(next)) {
+            return token.as(Word.COMPOSITE);
+        }
+        if (before == Word.QUARTERMASTER && token.is(Word.GROUP) && typed.equals("GR")) {
+            return token.as(
+                    next == Word.REGISTRATION || next == Word.REGIMENT ? Word.GRAVES : Word.GRAVES_REGISTRATION);
+        }
+        if (before == Word.GRAVES && token.is(Word.REGIMENT)) {
+            return token.as(Word.REGISTRATION);
+        }
+        if (before == Word.SMOKE && token.is(Word.GENERAL)) {
+            return token.as(Word.GENERATOR);
+        }
+        if (token.is(Word.SPECIAL)
+                && typed.equals("SP")
+                && (before == Word.BATTALION || before == Word.AUTOMATIC_WEAPONS)) {
+            return token.as(Word.SELF_PROPELLED);
+        }
+        return token;
     }
 
     /** F A, Q M, M P typed with blanks, after a number. */
@@ -50,7 +99,9 @@ final class Phrases {
                 end++;
             }
             Token before = i == 0 ? null : tokens.get(i - 1);
-            if (end - i >= 2 && before != null && before.isNumber()) {
+            if (end - i >= 2
+                    && before != null
+                    && (before.isNumber() || before.word() != null && ARMS_BEFORE.contains(before.word()))) {
                 var run = new StringBuilder();
                 tokens.subList(i, end).forEach(token -> run.append(token.letter()));
                 Optional<List<Word>> words = Spelling.whole(run.toString());
@@ -86,8 +137,7 @@ final class Phrases {
             if (mayBeRoman
                     && next != null
                     && ROMAN_BEFORE.contains(next)
-                    && (before == null || !isLettered(before))
-                    && (!token.isLetter() || corpsFollows(tokens, i + 1))) {
+                    && (!token.isLetter() || (before == null || !isLettered(before)) && corpsFollows(tokens, i + 1))) {
                 Optional<Integer> value = NumberWords.roman(token.letter());
                 if (value.isPresent()) {
                     read.add(new Token(
@@ -120,6 +170,13 @@ final class Phrases {
         var joined = new ArrayList<Token>();
         for (Token token : tokens) {
             Token last = joined.isEmpty() ? null : joined.get(joined.size() - 1);
+            if (last != null
+                    && last.is(Word.COMMAND)
+                    && token.isLetter()
+                    && token.letter().equals("Z")) {
+                joined.set(joined.size() - 1, last.as(Word.COMMUNICATIONS_ZONE));
+                continue;
+            }
             if (last != null && last.word() != null && token.word() != null) {
                 Word both = PAIRS.get(List.of(last.word(), token.word()));
                 if (both != null) {

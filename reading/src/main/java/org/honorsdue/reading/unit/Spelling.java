@@ -85,6 +85,12 @@ final class Spelling {
 
     /** The one known spelling that is a single slip away: a letter too many, too few, wrong, or two changed over. */
     static Optional<String> putRight(String capitals) {
+        for (String looksLike :
+                List.of(capitals.replace("RN", "M"), capitals.replace('L', 'I'), capitals.replace('I', 'L'))) {
+            if (!looksLike.equals(capitals) && KNOWN.containsKey(looksLike)) {
+                return Optional.of(looksLike);
+            }
+        }
         if (capitals.length() < SHORTEST_PUT_RIGHT) {
             return Optional.empty();
         }

@@ -13,8 +13,9 @@ public record LooseSpan(Optional<LooseDate> from, Optional<LooseDate> to) {
         if (from.isPresent()
                 && to.isPresent()
                 && to.orElseThrow().latest().isBefore(from.orElseThrow().earliest())) {
-            throw new IllegalArgumentException("A span ends %s, before it starts %s. Check whether the two were swapped."
-                    .formatted(to.orElseThrow(), from.orElseThrow()));
+            throw new IllegalArgumentException(
+                    "A span ends %s, before it starts %s. Check whether the two were swapped."
+                            .formatted(to.orElseThrow(), from.orElseThrow()));
         }
     }
 
@@ -47,6 +48,8 @@ public record LooseSpan(Optional<LooseDate> from, Optional<LooseDate> to) {
         if (from.isPresent() && to.isPresent()) {
             return from.orElseThrow() + " to " + to.orElseThrow();
         }
-        return from.map(first -> "from " + first).or(() -> to.map(last -> "to " + last)).orElse("");
+        return from.map(first -> "from " + first)
+                .or(() -> to.map(last -> "to " + last))
+                .orElse("");
     }
 }

@@ -30,7 +30,8 @@ final class UnitChecks {
                         UnitRows.UNITS,
                         row.line(),
                         "id",
-                        "%s does not carry the number %d.".formatted(unit.id(), unit.number().orElseThrow()),
+                        "%s does not carry the number %d."
+                                .formatted(unit.id(), unit.number().orElseThrow()),
                         "Make the id of the kind and the number.");
             }
         }

@@ -10,12 +10,14 @@ import java.util.regex.Pattern;
  * @param id as in {@code battalion-2}, {@code company-f}, {@code medical-detachment}, {@code elements}
  */
 public record UnitPart(String id) {
+    private static final Pattern SHAPE = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*(/[a-z0-9]+(-[a-z0-9]+)*)?");
+    private static final Pattern LETTERED =
+            Pattern.compile("(company|battery|troop|squadron|section|flight|combat-command)-[a-z]");
+    private static final Pattern NUMBERED =
+            Pattern.compile("(battalion|squadron|platoon|company|battery|troop|section|regiment)-[0-9]+");
+
     /** Some part that the source does not name. */
     public static final UnitPart ELEMENTS = new UnitPart("elements");
-
-    private static final Pattern SHAPE = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*(/[a-z0-9]+(-[a-z0-9]+)*)?");
-    private static final Pattern LETTERED = Pattern.compile("(company|battery|troop)-[a-z]");
-    private static final Pattern NUMBERED = Pattern.compile("(battalion|squadron|platoon)-[0-9]+");
 
     public UnitPart {
         if (!SHAPE.matcher(id).matches()) {
@@ -28,12 +30,13 @@ public record UnitPart(String id) {
         return new UnitPart("battalion-" + number);
     }
 
+    /** A company, battery or troop by letter, also the squadrons and combat commands that bore letters. */
     public boolean isLettered() {
         return LETTERED.matcher(id).matches();
     }
 
     public boolean isBattalion() {
-        return NUMBERED.matcher(id).matches() && !id.startsWith("platoon");
+        return NUMBERED.matcher(id).matches() && (id.startsWith("battalion") || id.startsWith("squadron"));
     }
 
     /** The letter of a lettered part, else empty. */
@@ -44,7 +47,7 @@ public record UnitPart(String id) {
     /** In words: {@code Company F}, {@code 2nd Battalion}, {@code Medical Detachment}. */
     public String text() {
         if (isLettered()) {
-            return capital(id.substring(0, id.indexOf('-'))) + " " + letter();
+            return words(id.substring(0, id.length() - 2)) + " " + letter();
         }
         if (NUMBERED.matcher(id).matches()) {
             int dash = id.indexOf('-');
@@ -54,9 +57,14 @@ public record UnitPart(String id) {
             var halves = id.split("/", 2);
             return new UnitPart(halves[1]).text() + ", " + new UnitPart(halves[0]).text();
         }
+        return words(id);
+    }
+
+    private static String words(String id) {
         var words = new StringBuilder();
         for (String word : id.split("-")) {
-            words.append(words.isEmpty() ? "" : " ").append(word.equals("and") ? word : capital(word));
+            words.append(words.isEmpty() ? "" : " ")
+                    .append(word.equals("and") || word.equals("of") ? word : capital(word));
         }
         return words.toString();
     }

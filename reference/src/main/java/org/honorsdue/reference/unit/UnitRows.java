@@ -35,8 +35,7 @@ final class UnitRows {
         return Table.read(
                 source,
                 FOLDER + UNITS,
-                List.of(
-                        "id", "kind", "number", "name", "nickname", "aliases", "theater", "note", "source", "grade"),
+                List.of("id", "kind", "number", "name", "nickname", "aliases", "theater", "note", "source", "grade"),
                 faults,
                 row -> new Unit(
                         row.id("id"),
@@ -80,7 +79,16 @@ final class UnitRows {
                 source,
                 FOLDER + ASSAULTS,
                 List.of(
-                        "unit", "parts", "campaign", "place", "from", "to", "means", "reach", "note", "source",
+                        "unit",
+                        "parts",
+                        "campaign",
+                        "place",
+                        "from",
+                        "to",
+                        "means",
+                        "reach",
+                        "note",
+                        "source",
                         "grade"),
                 faults,
                 row -> new UnitAssault(
@@ -100,7 +108,16 @@ final class UnitRows {
                 source,
                 FOLDER + AWARDS,
                 List.of(
-                        "unit", "parts", "award", "action", "from", "to", "order", "as_named", "note", "source",
+                        "unit",
+                        "parts",
+                        "award",
+                        "action",
+                        "from",
+                        "to",
+                        "order",
+                        "as_named",
+                        "note",
+                        "source",
                         "grade"),
                 faults,
                 row -> new UnitAward(

@@ -62,9 +62,7 @@ public final class UnitTables {
         byCampaigns = new HashMap<>();
         for (CampaignCredit credit : campaigns) {
             for (String campaign : credit.campaigns()) {
-                byCampaigns
-                        .computeIfAbsent(campaign, id -> new ArrayList<>())
-                        .add(byId.get(credit.unit()));
+                byCampaigns.computeIfAbsent(campaign, id -> new ArrayList<>()).add(byId.get(credit.unit()));
             }
         }
         byCampaigns.replaceAll((campaign, credited) -> List.copyOf(credited));

@@ -3,8 +3,7 @@ package org.honorsdue.reference.unit;
 import org.honorsdue.reference.Provenance;
 
 /** Where a unit stood after the surrender. A guide to occupation credit, which itself goes by unit and day. */
-public record Whereabouts(
-        String unit, LooseSpan when, String place, Area area, String note, Provenance provenance) {
+public record Whereabouts(String unit, LooseSpan when, String place, Area area, String note, Provenance provenance) {
     /** What duty there counts for. */
     public enum Area {
         GERMANY,

@@ -1,0 +1,181 @@
+package org.honorsdue.reading.unit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.StringLength;
+import org.honorsdue.reading.unit.OrganizationReading.Outcome;
+import org.honorsdue.reference.unit.UnitTables;
+import org.honorsdue.service.fact.Basis.Certainty;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("An organization as typed")
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class OrganizationReaderTest {
+    private static final OrganizationReader READER = new OrganizationReader(UnitTables.published());
+
+    private static OrganizationReading read(String typed) {
+        return READER.read(typed);
+    }
+
+    @Test
+    void run_together_it_is_still_company_b_of_the_331st_infantry() {
+        assertThat(read("CoB331stInf").ids())
+                .containsExactly(
+                        "infantry-regiment-331/company-b",
+                        "infantry-regiment-331/battalion-1",
+                        "infantry-regiment-331",
+                        "infantry-division-83");
+    }
+
+    @Test
+    void a_battery_of_armored_field_artillery_leads_to_its_division() {
+        assertThat(read("Btry B 391st AFA Bn").meaning())
+                .isEqualTo("Battery B, 391st Armored Field Artillery Battalion, 3rd Armored Division");
+    }
+
+    @Test
+    void an_l_typed_for_a_one_is_put_right_and_said() {
+        var reading = read("Co K 33lst Inf");
+        assertThat(reading.unit().orElseThrow().id()).isEqualTo("infantry-regiment-331");
+        assertThat(reading.certainty()).isEqualTo(Certainty.CORRECTED);
+    }
+
+    @Test
+    void a_unit_that_is_not_in_the_tables_is_never_taken_for_another() {
+        var reading = read("Co B 531st Inf");
+        assertThat(reading.outcome()).isEqualTo(Outcome.NOT_IN_TABLES);
+        assertThat(reading.ids()).isEmpty();
+        assertThat(reading.nearest())
+                .anySatisfy(near -> assertThat(near.unit().id()).isEqualTo("infantry-regiment-331"));
+        assertThat(reading.notes()).anySatisfy(note -> assertThat(note).contains("not in our tables"));
+    }
+
+    @Test
+    void the_same_number_in_another_arm_is_offered_and_not_chosen() {
+        var reading = read("Co B 331st Engr C Bn");
+        assertThat(reading.outcome()).isEqualTo(Outcome.NOT_IN_TABLES);
+        assertThat(reading.nearest())
+                .anySatisfy(near -> assertThat(near.difference()).contains("another kind of unit"));
+    }
+
+    @Test
+    void a_division_that_never_had_the_regiment_makes_the_reading_doubtful() {
+        var reading = read("Co B 331st Inf 84th Div");
+        assertThat(reading.certainty()).isEqualTo(Certainty.DOUBTFUL);
+        assertThat(reading.notes()).anySatisfy(note -> assertThat(note).contains("83rd Infantry Division"));
+    }
+
+    @Test
+    void attached_is_no_contradiction() {
+        assertThat(read("Co C 756th Tank Bn attd 3rd Inf Div").certainty()).isEqualTo(Certainty.PLAIN);
+    }
+
+    @Test
+    void a_division_without_an_arm_is_infantry_where_there_was_one_and_open_where_there_was_none() {
+        assertThat(read("83d Div").unit().orElseThrow().id()).isEqualTo("infantry-division-83");
+        assertThat(read("11th Div").outcome()).isEqualTo(Outcome.AMBIGUOUS);
+        assertThat(read("11th Div").candidates()).hasSize(2);
+    }
+
+    @Test
+    void a_parent_typed_decides_which_unit_of_that_number_is_meant() {
+        assertThat(read("Co F 422nd 106th Div").unit().orElseThrow().id()).isEqualTo("infantry-regiment-422");
+        assertThat(read("Co F 422nd").outcome()).isEqualTo(Outcome.AMBIGUOUS);
+    }
+
+    @Test
+    void a_divisions_own_signal_company_is_found_without_its_number() {
+        assertThat(read("Sig Co 83rd Inf Div").unit().orElseThrow().id()).isEqualTo("signal-company-83");
+    }
+
+    @Test
+    void a_service_company_is_a_part_of_a_regiment_and_no_part_of_the_quartermasters() {
+        assertThat(read("331st Inf Sv Co").meaning()).startsWith("Service Company, 331st Infantry Regiment");
+        assertThat(read("4193rd QM Serv Co").meaning()).isEqualTo("4193rd Quartermaster Service Company");
+    }
+
+    @Test
+    void a_company_in_a_battalion_it_did_not_stand_in_is_noted() {
+        assertThat(read("Co K 2nd Bn 331st Inf").notes())
+                .anySatisfy(note -> assertThat(note).contains("3rd Battalion"));
+    }
+
+    @Test
+    void an_air_squadron_leads_to_its_group_and_air_force() {
+        assertThat(read("358th Bomb Sq 303rd Bomb Gp (H)").ids())
+                .containsExactly("bombardment-squadron-358", "bombardment-group-303", "air-force-8");
+    }
+
+    @Test
+    void headquarters_and_headquarters_squadron_of_an_air_force() {
+        assertThat(read("Hq & Hq Sq 8th AF").ids()).containsExactly("air-force-8/headquarters-squadron", "air-force-8");
+    }
+
+    @Test
+    void a_colored_troops_designation_and_an_apo_do_not_change_the_unit() {
+        assertThat(read("Co A 370th Inf (Cld) APO 92").unit().orElseThrow().id())
+                .isEqualTo("infantry-regiment-370");
+    }
+
+    @Property
+    void any_line_at_all_is_answered(@ForAll @StringLength(max = 60) String typed) {
+        var reading = READER.read(typed);
+        assertThat(reading.outcome() == Outcome.FOUND).isEqualTo(reading.unit().isPresent());
+    }
+
+    @Property
+    void every_id_given_is_in_the_tables(@ForAll("lines") String typed) {
+        for (String id : READER.read(typed).ids()) {
+            assertThat(UnitTables.published().unit(id)).as(id).isPresent();
+        }
+    }
+
+    @net.jqwik.api.Provide
+    net.jqwik.api.Arbitrary<String> lines() {
+        return net.jqwik.api.Arbitraries.of(
+                        "Co",
+                        "B",
+                        "Btry",
+                        "331st",
+                        "33lst",
+                        "391",
+                        "AFA",
+                        "Bn",
+                        "Inf",
+                        "Hq",
+                        "&",
+                        "83d",
+                        "Div",
+                        "Med",
+                        "Det",
+                        "506",
+                        "PIR",
+                        "3rd",
+                        "/",
+                        "(",
+                        ")",
+                        "QM",
+                        "Trk",
+                        "8th",
+                        "AF",
+                        "Sq",
+                        "l",
+                        "attd",
+                        "Ft",
+                        "Corps",
+                        "XX",
+                        "Engr",
+                        "C",
+                        "Arty",
+                        "APO",
+                        "Americal")
+                .list()
+                .ofMaxSize(9)
+                .map(words -> String.join(" ", words));
+    }
+}
