@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.honorsdue.determination.crosscheck.Crosschecks;
 import org.honorsdue.determination.dossier.Dossier;
 import org.honorsdue.determination.dossier.History;
+import org.honorsdue.determination.finding.Deferred;
 import org.honorsdue.determination.finding.Finding;
 import org.honorsdue.determination.finding.Findings;
 import org.honorsdue.determination.finding.OnPaper;
@@ -22,6 +24,7 @@ public final class LawExaminer implements Examiner {
     private final LawBook book;
     private final History history;
     private final Settlement settlement;
+    private final Crosschecks crosschecks;
 
     /**
      * @throws IllegalStateException when a rule names an award or a clause that the tables do not hold
@@ -30,6 +33,7 @@ public final class LawExaminer implements Examiner {
         book = new LawBook(reference);
         history = new History(reference);
         settlement = new Settlement(reference);
+        crosschecks = Crosschecks.of(reference);
     }
 
     public LawBook book() {
@@ -60,7 +64,9 @@ public final class LawExaminer implements Examiner {
                 findings.add(withoutRule(award));
             }
         }
-        return new Findings(asOf, findings, List.of(), facts.conflicts(), facts.unread());
+        var results = Deferred.list(() -> crosschecks.run(facts));
+        findings.replaceAll(finding -> Crosschecks.touching(results, finding));
+        return new Findings(asOf, findings, results, facts.conflicts(), facts.unread());
     }
 
     /** Named on the paper, and no rule is held on it: it stays visible. */

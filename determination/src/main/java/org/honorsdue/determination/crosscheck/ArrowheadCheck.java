@@ -119,7 +119,7 @@ final class ArrowheadCheck implements Check {
             Comparison comparison) {
         var there =
                 Abroad.of(facts).stream().filter(stay -> stay.mayLieIn(theater)).toList();
-        boolean crossings = OnePaper.allOf(facts).stream().allMatch(paper -> paper.readWhole(Entry.SERVICE_OUTSIDE_US));
+        boolean crossings = OnePaper.allOf(facts).stream().allMatch(OnePaper::crossingsShown);
         if (there.isEmpty() || !crossings) {
             comparison.cannotTell(
                     "An arrowhead is typed; the crossings do not tell whether he was there in time.",

@@ -35,6 +35,8 @@ final class CriticalScoreCheck implements Check {
     private static final int RELEASED_AT = 35;
 
     private static final int CHILDREN_ENOUGH = 3;
+    /** Three children were a ground of their own late in 1945 only; before, children counted through the score. */
+    private static final LocalDate CHILDREN_FROM = LocalDate.of(1945, 11, 1);
 
     private final CriticalScores figures;
 
@@ -111,7 +113,8 @@ final class CriticalScoreCheck implements Check {
             comparison.agrees(below + ", and the reason typed is another than points.", Set.of(), restsOn);
         } else if (otherGround(paper, day, restsOn)) {
             comparison.agrees(below + ", and age, children or captivity explain an early release.", Set.of(), restsOn);
-        } else if (!paper.shows(Entry.DATE_OF_BIRTH) || !paper.shows(Entry.DEPENDENTS)) {
+        } else if (!paper.shows(Entry.DATE_OF_BIRTH)
+                || !paper.shows(Entry.DEPENDENTS) && !day.isBefore(CHILDREN_FROM)) {
             comparison.cannotTell(
                     below + "; age or children may explain it and were not supplied.",
                     Set.of(),
@@ -132,7 +135,8 @@ final class CriticalScoreCheck implements Check {
         boolean oldEnough = births.stream()
                 .anyMatch(birth -> Period.between(birth.born().earliest(), day).getYears() >= RELEASED_AT);
         var dependents = paper.every(Dependents.class);
-        boolean children = dependents.stream().anyMatch(fact -> fact.number() >= CHILDREN_ENOUGH);
+        boolean children =
+                !day.isBefore(CHILDREN_FROM) && dependents.stream().anyMatch(fact -> fact.number() >= CHILDREN_ENOUGH);
         var captivity = paper.facts().every(Captivity.class);
         restsOn.addAll(births);
         restsOn.addAll(dependents);

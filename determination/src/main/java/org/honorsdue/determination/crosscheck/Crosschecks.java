@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.honorsdue.determination.crosscheck.points.PointsSheet;
 import org.honorsdue.determination.finding.Crosscheck;
+import org.honorsdue.determination.finding.Deferred;
 import org.honorsdue.determination.finding.Finding;
 import org.honorsdue.determination.finding.Ground;
 import org.honorsdue.determination.finding.Verdict;
@@ -83,14 +84,11 @@ public final class Crosschecks {
                 .toList();
     }
 
-    /** The finding with the disagreements that touch its award added to its grounds. */
+    /**
+     * The finding with the disagreements that touch its award added to its grounds. Neither the results nor the grounds are
+     * looked at before somebody looks at the grounds.
+     */
     public static Finding touching(List<Crosscheck> results, Finding finding) {
-        var touching = touching(results, finding.award());
-        if (touching.isEmpty()) {
-            return finding;
-        }
-        var grounds = new ArrayList<>(finding.grounds());
-        grounds.addAll(touching);
         return new Finding(
                 finding.award(),
                 finding.name(),
@@ -98,7 +96,11 @@ public final class Crosschecks {
                 finding.onPaper(),
                 finding.count(),
                 finding.devices(),
-                grounds,
+                Deferred.list(() -> {
+                    var grounds = new ArrayList<>(finding.grounds());
+                    grounds.addAll(touching(results, finding.award()));
+                    return grounds;
+                }),
                 finding.needs(),
                 finding.cautions(),
                 finding.whyNotOnPaper());

@@ -12,6 +12,8 @@ import org.honorsdue.reference.Provenance;
 import org.honorsdue.service.fact.AwardClaim;
 import org.honorsdue.service.fact.Conduct;
 import org.honorsdue.service.fact.Death;
+import org.honorsdue.service.fact.MilitaryGrade;
+import org.honorsdue.service.fact.Origin;
 import org.honorsdue.service.fact.PartialDate;
 import org.honorsdue.service.fact.SeparationReason;
 import org.honorsdue.service.fact.ServiceFact;
@@ -94,21 +96,45 @@ final class GoodConductCheck implements Check {
                 .contains(word.strip());
     }
 
+    /** Men promoted from the ranks brought the medal with them; then the paper tells of enlisted service somewhere. */
     private static void officer(ServiceFacts facts, List<AwardClaim> claims, Comparison comparison) {
         var tours = facts.every(Tour.class);
         boolean onlyOfficer = !tours.isEmpty()
                 && tours.stream()
                         .allMatch(tour -> tour.category() == Tour.Category.OFFICER
                                 || tour.category() == Tour.Category.WARRANT_OFFICER);
-        if (onlyOfficer) {
-            var restsOn = new ArrayList<ServiceFact>(claims);
-            restsOn.addAll(tours);
-            comparison.cannotTell(
-                    "The Good Conduct Medal is for enlisted service, and only an officer's paper is here; his enlisted paper would tell.",
-                    Set.of(MEDAL),
-                    restsOn,
-                    Entry.GRADE);
+        if (!onlyOfficer) {
+            return;
         }
+        var restsOn = new ArrayList<ServiceFact>(claims);
+        restsOn.addAll(tours);
+        boolean told = OnePaper.allOf(facts).stream()
+                .allMatch(paper -> paper.readWhole(Entry.REMARKS)
+                        && paper.shows(Entry.ENTERED_ACTIVE_SERVICE)
+                        && !enlistedBefore(paper));
+        var says = "The Good Conduct Medal is for enlisted service, and this is an officer's paper";
+        if (told) {
+            comparison.disagrees(
+                    CONDUCT, says + " that tells of no enlisted service.", Set.of(MEDAL), restsOn, Entry.GRADE);
+        } else {
+            comparison.cannotTell(says + "; his enlisted paper would tell.", Set.of(MEDAL), restsOn, Entry.GRADE);
+        }
+    }
+
+    private static boolean enlistedBefore(OnePaper paper) {
+        return paper.tour()
+                        .filter(tour ->
+                                tour.enlisted().isPresent() || tour.inducted().isPresent())
+                        .isPresent()
+                || paper.every(MilitaryGrade.class).stream()
+                        .anyMatch(grade -> grade.category() == Tour.Category.ENLISTED)
+                || paper.every(SeparationReason.class).stream()
+                        .anyMatch(reason ->
+                                reason.reason().toLowerCase(Locale.ROOT).contains("commission"))
+                || paper.facts().all().stream()
+                        .flatMap(fact -> fact.basis().origins().stream())
+                        .anyMatch(origin ->
+                                origin instanceof Origin.OnPaper typed && typed.entry() == Entry.PRIOR_SERVICE);
     }
 
     private static void length(ServiceFacts facts, List<AwardClaim> claims, Comparison comparison) {

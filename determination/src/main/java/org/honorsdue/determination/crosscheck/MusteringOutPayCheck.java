@@ -126,7 +126,7 @@ final class MusteringOutPayCheck implements Check {
         }
         var total = paper.total(ServiceTotal.Kind.FOREIGN);
         total.ifPresent(restsOn::add);
-        boolean told = total.isPresent() || paper.readWhole(Entry.SERVICE_OUTSIDE_US);
+        boolean told = total.isPresent() || paper.crossingsShown();
         return told ? Optional.of(false) : Optional.empty();
     }
 }

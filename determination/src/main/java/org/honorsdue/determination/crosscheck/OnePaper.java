@@ -3,6 +3,7 @@ package org.honorsdue.determination.crosscheck;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.honorsdue.service.fact.NoneTyped;
 import org.honorsdue.service.fact.Origin;
 import org.honorsdue.service.fact.OverseasStay;
 import org.honorsdue.service.fact.ServiceFact;
@@ -72,6 +73,25 @@ record OnePaper(ServiceFacts facts, int number) {
     /** Whether the entry was shown to us and all of it was read. */
     boolean readWhole(Entry entry) {
         return shows(entry) && !unreadIn(entry);
+    }
+
+    /**
+     * Whether the paper tells of every crossing there was: the entry was shown and read, or the total of foreign service
+     * is typed as nothing.
+     */
+    boolean crossingsShown() {
+        return readWhole(Entry.SERVICE_OUTSIDE_US)
+                || stays().isEmpty()
+                        && total(ServiceTotal.Kind.FOREIGN)
+                                .filter(total -> TimeAbroad.days(total) == 0)
+                                .isPresent();
+    }
+
+    /** The word None in that entry, if the clerk typed it. */
+    Optional<NoneTyped> none(Entry entry) {
+        return facts.every(NoneTyped.class).stream()
+                .filter(none -> none.paper() == number && none.entry() == entry)
+                .findFirst();
     }
 
     private boolean holds(ServiceFact fact) {

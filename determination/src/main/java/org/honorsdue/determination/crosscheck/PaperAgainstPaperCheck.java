@@ -12,10 +12,12 @@ import org.honorsdue.service.fact.PersonName;
 import org.honorsdue.service.fact.ServiceFact;
 import org.honorsdue.service.fact.ServiceFacts;
 import org.honorsdue.service.fact.Tour;
+import org.honorsdue.service.fact.Wound;
+import org.honorsdue.service.paper.Entry;
 
 /**
  * One paper against another of the same man: dates of service that overlap, dates of birth and surnames that differ,
- * further service that begins before the first ended.
+ * wounds that the later paper denies.
  */
 final class PaperAgainstPaperCheck implements Check {
     private static final Provenance RULE = new Provenance(
@@ -45,6 +47,39 @@ final class PaperAgainstPaperCheck implements Check {
         service(one, other, comparison);
         birth(one, other, comparison);
         name(one, other, comparison);
+        wounds(one, other, comparison);
+        wounds(other, one, comparison);
+    }
+
+    /** The entry asks for every wound received in action, so a later paper that says None forgets the earlier one. */
+    private static void wounds(OnePaper wounded, OnePaper other, Comparison comparison) {
+        var wounds = wounded.every(Wound.class, Entry.WOUNDS);
+        var none = other.none(Entry.WOUNDS);
+        if (wounds.isEmpty() || none.isEmpty() || before(other, wounds)) {
+            return;
+        }
+        var facts = new ArrayList<ServiceFact>(wounds);
+        facts.add(none.get());
+        comparison.disagrees(
+                "Paper %d gives %s, paper %d says %s."
+                        .formatted(
+                                wounded.number(),
+                                Wording.many(wounds.size(), "wound"),
+                                other.number(),
+                                Wording.typed(none.get())),
+                Set.of("purple-heart"),
+                facts);
+    }
+
+    /** Whether the other paper was made out before any of the wounds. */
+    private static boolean before(OnePaper other, List<Wound> wounds) {
+        var separated = other.tour().flatMap(Tour::separated);
+        return separated.isPresent()
+                && wounds.stream()
+                        .allMatch(wound -> wound.date()
+                                .filter(date ->
+                                        date.earliest().isAfter(separated.get().latest()))
+                                .isPresent());
     }
 
     private static void service(OnePaper one, OnePaper other, Comparison comparison) {

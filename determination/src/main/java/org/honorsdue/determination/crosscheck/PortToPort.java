@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import org.honorsdue.service.fact.OverseasStay;
 import org.honorsdue.service.fact.PartialDate;
-import org.honorsdue.service.paper.Entry;
 
 /**
  * One absence from the continental United States, from leaving a home port to reaching one, however many stays lay
@@ -35,7 +34,7 @@ record PortToPort(PartialDate departed, PartialDate back, List<OverseasStay> sta
      * @return empty when a needed date is missing, the entry was not supplied, or part of it could not be read
      */
     static Optional<List<PortToPort>> of(OnePaper paper) {
-        if (!paper.readWhole(Entry.SERVICE_OUTSIDE_US)) {
+        if (!paper.crossingsShown()) {
             return Optional.empty();
         }
         var sailed = paper.stays();

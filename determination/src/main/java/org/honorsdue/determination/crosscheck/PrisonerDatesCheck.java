@@ -116,7 +116,7 @@ final class PrisonerDatesCheck implements Check {
     private static boolean abroad(
             ServiceFacts facts, PartialDate from, PartialDate to, List<ServiceFact> restsOn, Comparison comparison) {
         var stays = Abroad.of(facts);
-        boolean known = OnePaper.allOf(facts).stream().allMatch(paper -> paper.readWhole(Entry.SERVICE_OUTSIDE_US));
+        boolean known = OnePaper.allOf(facts).stream().allMatch(OnePaper::crossingsShown);
         if (!known) {
             return true;
         }

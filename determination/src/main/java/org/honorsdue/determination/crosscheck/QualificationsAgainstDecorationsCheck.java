@@ -12,9 +12,9 @@ import org.honorsdue.service.paper.Entry;
 
 /**
  * The entry on qualifications against the entry on decorations: the same badge told two ways, the infantryman's badge in
- * one and the medical man's in the other, both infantry badges at once.
+ * one and the medical man's in the other, a badge among the decorations where the clerk typed None for qualifications.
  *
- * <p>A badge in only one of the two is no contradiction; clerks put badges in either.
+ * <p>A badge in only one of the two is otherwise no contradiction; clerks put badges in either.
  */
 final class QualificationsAgainstDecorationsCheck implements Check {
     private static final String COMBAT_INFANTRYMAN = "combat-infantryman-badge";
@@ -52,6 +52,12 @@ final class QualificationsAgainstDecorationsCheck implements Check {
                 .toList();
         var qualifications = in(claims, Entry.QUALIFICATIONS);
         var decorations = in(claims, Entry.DECORATIONS_AND_CITATIONS);
+        paper.none(Entry.QUALIFICATIONS)
+                .ifPresent(none -> decorations.forEach(claim -> comparison.disagrees(
+                        "The entry on qualifications says %s, but the decorations name %s."
+                                .formatted(Wording.typed(none), claim.asTyped()),
+                        Set.of(claim.award()),
+                        List.of(none, claim))));
         for (var one : qualifications) {
             for (var other : decorations) {
                 if (one.award().equals(other.award())) {

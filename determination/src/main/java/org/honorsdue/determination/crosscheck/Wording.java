@@ -5,6 +5,7 @@ import java.util.List;
 import org.honorsdue.reference.DateSpan;
 import org.honorsdue.reference.Theater;
 import org.honorsdue.service.fact.PartialDate;
+import org.honorsdue.service.fact.ServiceFact;
 import org.honorsdue.service.fact.ServiceTotal;
 
 /** Dates, spans and counts in plain words, the same on every machine. */
@@ -64,6 +65,12 @@ final class Wording {
             return String.join("", items);
         }
         return String.join(", ", items.subList(0, items.size() - 1)) + " and " + items.get(items.size() - 1);
+    }
+
+    /** The characters a fact rests on first, or nothing. */
+    static String typed(ServiceFact fact) {
+        var origins = fact.basis().origins();
+        return origins.isEmpty() ? "" : origins.get(0).text();
     }
 
     static String theater(Theater theater) {

@@ -109,8 +109,7 @@ final class WoundDatesCheck implements Check {
             String when,
             List<ServiceFact> restsOn,
             Comparison comparison) {
-        boolean crossingsKnown =
-                OnePaper.allOf(facts).stream().allMatch(paper -> paper.readWhole(Entry.SERVICE_OUTSIDE_US));
+        boolean crossingsKnown = OnePaper.allOf(facts).stream().allMatch(OnePaper::crossingsShown);
         var stays = Abroad.of(facts);
         var then = stays.stream().filter(stay -> stay.days().overlaps(day)).toList();
         if (then.isEmpty()) {

@@ -8,6 +8,7 @@ import org.honorsdue.determination.finding.Crosscheck;
 import org.honorsdue.reference.Grade;
 import org.honorsdue.reference.Provenance;
 import org.honorsdue.service.fact.AwardClaim;
+import org.honorsdue.service.fact.Origin;
 import org.honorsdue.service.fact.ServiceFact;
 import org.honorsdue.service.fact.ServiceFacts;
 import org.honorsdue.service.fact.Wound;
@@ -37,11 +38,11 @@ final class WoundsAgainstHeartsCheck implements Check {
     }
 
     private static void compare(OnePaper paper, Comparison comparison) {
-        var wounds = paper.every(Wound.class, Entry.WOUNDS);
+        var wounds = paper.number() == 1 ? paper.every(Wound.class, Entry.WOUNDS) : ofAnyPaper(paper);
         var claims = paper.every(AwardClaim.class).stream()
                 .filter(claim -> claim.award().equals(MEDAL))
                 .toList();
-        if (wounds.isEmpty() && claims.isEmpty()) {
+        if (wounds.isEmpty() && claims.isEmpty() || paper.number() > 1 && claims.isEmpty()) {
             return;
         }
         var restsOn = new ArrayList<ServiceFact>(wounds);
@@ -52,7 +53,10 @@ final class WoundsAgainstHeartsCheck implements Check {
                 .distinct()
                 .count();
         boolean fits = hearts >= occasions && hearts <= Math.max(occasions, wounds.size());
-        boolean whole = paper.readWhole(Entry.WOUNDS) && paper.readWhole(Entry.DECORATIONS_AND_CITATIONS);
+        boolean whole = paper.readWhole(Entry.DECORATIONS_AND_CITATIONS)
+                && OnePaper.allOf(paper.facts()).stream()
+                        .filter(other -> other.number() <= paper.number())
+                        .allMatch(other -> other.readWhole(Entry.WOUNDS));
         var counts = "%s typed, and %s"
                 .formatted(
                         woundsAre(wounds.size()),
@@ -77,6 +81,13 @@ final class WoundsAgainstHeartsCheck implements Check {
                     Entry.WOUNDS,
                     Entry.DECORATIONS_AND_CITATIONS);
         }
+    }
+
+    /** A later paper repeats the medals of the earlier service and need not repeat its wounds. */
+    private static List<Wound> ofAnyPaper(OnePaper paper) {
+        return paper.facts().every(Wound.class).stream()
+                .filter(wound -> wound.basis().origins().stream().anyMatch(origin -> origin instanceof Origin.OnPaper))
+                .toList();
     }
 
     /** The same medals told in two entries are counted once. */

@@ -5,7 +5,7 @@ import java.util.List;
 import org.honorsdue.service.fact.Conflict;
 import org.honorsdue.service.fact.Unread;
 
-/** Everything decided about one soldier as the law stood on one day. */
+/** Everything decided about one soldier as the law stood on one day. The cross-checks may be {@link Deferred}. */
 public record Findings(
         LocalDate asOf,
         List<Finding> findings,
@@ -14,7 +14,7 @@ public record Findings(
         List<Unread> unread) {
     public Findings {
         findings = List.copyOf(findings);
-        crosschecks = List.copyOf(crosschecks);
+        crosschecks = Deferred.keep(crosschecks);
         conflicts = List.copyOf(conflicts);
         unread = List.copyOf(unread);
     }

@@ -125,4 +125,13 @@ class CampaignDatesCheckTest {
                         .outcome())
                 .isEqualTo(DISAGREES);
     }
+
+    @Test
+    void no_foreign_service_in_the_totals_is_as_good_as_an_entry_without_crossings() {
+        var soldier = enlisted("1942-06-01", "1946-01-10")
+                .without(Entry.SERVICE_OUTSIDE_US)
+                .foreign(0, 0, 0)
+                .campaigns("EA-NOR");
+        assertThat(on(soldier).get(0).outcome()).isEqualTo(DISAGREES);
+    }
 }

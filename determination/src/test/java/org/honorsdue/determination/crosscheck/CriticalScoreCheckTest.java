@@ -98,4 +98,25 @@ class CriticalScoreCheckTest {
         assertThat(on(out("1945-09-20").woman().score(40, "1945-09-02")).get(0).outcome())
                 .isEqualTo(DISAGREES);
     }
+
+    /** Three children were a ground of their own only late in 1945 (memory); before, they counted through the score. */
+    @Test
+    void in_September_1945_children_counted_only_through_the_score() {
+        var soldier = enlisted("1943-02-03", "1945-09-18")
+                .without(Entry.DEPENDENTS)
+                .born("1922-05-01")
+                .reason("AR 615-365 RR 1-1 Conv of Govt")
+                .score(48, "1945-09-02");
+        assertThat(on(soldier).get(0).outcome()).isEqualTo(DISAGREES);
+    }
+
+    @Test
+    void in_November_1945_the_entry_on_dependents_is_needed() {
+        var soldier = enlisted("1943-02-03", "1945-11-18")
+                .without(Entry.DEPENDENTS)
+                .born("1922-05-01")
+                .reason("AR 615-365 RR 1-1 Conv of Govt")
+                .score(38, "1945-09-02");
+        assertThat(on(soldier).get(0).outcome()).isEqualTo(CANNOT_TELL);
+    }
 }

@@ -3,11 +3,13 @@ package org.honorsdue.determination.crosscheck;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.honorsdue.reference.Theater.EAME;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.honorsdue.determination.LawExaminer;
 import org.honorsdue.determination.finding.Crosscheck;
 import org.honorsdue.determination.finding.Finding;
 import org.honorsdue.determination.finding.OnPaper;
@@ -64,6 +66,16 @@ class CrosschecksTest {
         var touched = Crosschecks.touching(checks.run(oneStarTooMany().facts()), finding);
         assertThat(touched.grounds()).hasSize(1);
         assertThat(touched.standing()).isEqualTo(Standing.AUTHORIZED);
+    }
+
+    @Test
+    void the_examiner_puts_them_into_the_findings() {
+        var findings = new LawExaminer(reference).examine(oneStarTooMany().facts(), LocalDate.of(2026, 1, 1), Set.of());
+        assertThat(findings.crosschecks()).extracting(Crosscheck::check).contains("star-count", "campaign-dates");
+        assertThat(LawExaminer.on(findings, "eame-campaign-medal").orElseThrow().grounds())
+                .filteredOn(ground -> ground.clause().equals("star-count"))
+                .singleElement()
+                .satisfies(ground -> assertThat(ground.says()).contains("1 star too many"));
     }
 
     /** Facts come in the order in which they were read; nothing may hang on it. */

@@ -87,15 +87,29 @@ class GoodConductCheckTest {
     }
 
     @Test
-    void on_an_officer_s_paper_it_may_come_from_enlisted_time() {
-        assertThat(on(officer("1943-02-03", "1945-11-11").award(MEDAL)))
-                .extracting(Crosscheck::outcome)
-                .contains(CANNOT_TELL)
-                .doesNotContain(DISAGREES);
+    void on_an_officer_s_paper_without_a_word_of_enlisted_service_it_does_not_fit() {
+        var result = on(officer("1943-02-03", "1945-11-11").award(MEDAL)).get(0);
+        assertThat(result.outcome()).isEqualTo(DISAGREES);
+        assertThat(result.entries()).contains(Entry.DECORATIONS_AND_CITATIONS, Entry.GRADE);
     }
 
     @Test
     void without_the_dates_one_cannot_tell() {
         assertThat(on(undated().award(MEDAL)).get(0).outcome()).isEqualTo(CANNOT_TELL);
+    }
+
+    @Test
+    void an_officer_who_was_inducted_brought_it_from_the_ranks() {
+        assertThat(on(officer("1943-02-03", "1945-11-11").inducted("1942-02-03").award(MEDAL)))
+                .extracting(Crosscheck::outcome)
+                .doesNotContain(DISAGREES);
+    }
+
+    @Test
+    void remarks_not_supplied_may_tell_of_enlisted_service() {
+        assertThat(on(officer("1943-02-03", "1945-11-11").without(Entry.REMARKS).award(MEDAL)))
+                .extracting(Crosscheck::outcome)
+                .contains(CANNOT_TELL)
+                .doesNotContain(DISAGREES);
     }
 }

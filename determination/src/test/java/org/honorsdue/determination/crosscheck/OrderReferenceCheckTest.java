@@ -71,4 +71,32 @@ class OrderReferenceCheckTest {
         assertThat(on(soldier().award("bronze-star-medal", Entry.DECORATIONS_AND_CITATIONS, "1944-02-04")))
                 .isEmpty();
     }
+
+    @Test
+    void an_order_behind_the_campaigns_is_no_older_than_the_last_of_them() {
+        var soldier = soldier().campaigns("EA-NOR", "EA-CEN");
+        assertThat(on(soldier.campaignOrder(33, 1945)).get(0).outcome()).isEqualTo(AGREES);
+        var early = on(soldier().campaigns("EA-NOR", "EA-CEN").campaignOrder(33, 1944))
+                .get(0);
+        assertThat(early.outcome()).isEqualTo(DISAGREES);
+        assertThat(early.says()).contains("GO 33 WD 44 is of 1944", "began in 1945");
+        assertThat(early.entries()).containsExactly(Entry.BATTLES_AND_CAMPAIGNS);
+    }
+
+    @Test
+    void of_several_orders_each_need_only_credit_the_first_campaign() {
+        var soldier =
+                soldier().campaigns("EA-NOR", "EA-CEN").campaignOrder(102, 1944).campaignOrder(116, 1945);
+        assertThat(on(soldier)).extracting(Crosscheck::outcome).containsOnly(AGREES);
+    }
+
+    @Test
+    void a_Purple_Heart_is_not_ordered_the_year_before_the_wound() {
+        var result = on(soldier()
+                        .wounded("1944-07-12", "France")
+                        .ordered("purple-heart", Entry.DECORATIONS_AND_CITATIONS, 31, "Hq 999 Gen Hosp", 1943))
+                .get(0);
+        assertThat(result.outcome()).isEqualTo(DISAGREES);
+        assertThat(result.entries()).containsExactly(Entry.DECORATIONS_AND_CITATIONS, Entry.WOUNDS);
+    }
 }

@@ -81,4 +81,22 @@ class PaperAgainstPaperCheckTest {
     void one_paper_alone_says_nothing() {
         assertThat(on(first())).isEmpty();
     }
+
+    @Test
+    void a_wound_on_the_first_paper_and_None_on_the_second_do_not_fit() {
+        var forgot = then(first().wounded("1944-07-12", "France"), "1945-11-12").none(Entry.WOUNDS);
+        assertThat(on(forgot))
+                .filteredOn(result -> result.outcome() == DISAGREES)
+                .singleElement()
+                .satisfies(result -> assertThat(result.entries()).containsExactly(Entry.WOUNDS));
+    }
+
+    @Test
+    void None_on_a_paper_made_out_before_the_wound_is_no_contradiction() {
+        var soldier = enlisted("1939-02-03", "1942-02-03")
+                .none(Entry.WOUNDS)
+                .paper(Tour.Category.ENLISTED, "1942-02-04", "1945-11-11")
+                .wounded("1944-07-12", "France");
+        assertThat(on(soldier)).extracting(Crosscheck::outcome).containsOnly(AGREES);
+    }
 }

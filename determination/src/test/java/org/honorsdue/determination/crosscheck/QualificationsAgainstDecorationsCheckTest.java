@@ -85,4 +85,12 @@ class QualificationsAgainstDecorationsCheckTest {
     void a_badge_in_only_one_entry_says_nothing() {
         assertThat(on(soldier().award("combat-infantryman-badge"))).isEmpty();
     }
+
+    @Test
+    void None_among_the_qualifications_contradicts_a_badge_among_the_decorations() {
+        var result = on(soldier().none(Entry.QUALIFICATIONS).award("combat-infantryman-badge"))
+                .get(0);
+        assertThat(result.outcome()).isEqualTo(DISAGREES);
+        assertThat(result.entries()).containsExactly(Entry.QUALIFICATIONS, Entry.DECORATIONS_AND_CITATIONS);
+    }
 }

@@ -24,6 +24,8 @@ import org.honorsdue.service.fact.Dependents;
 import org.honorsdue.service.fact.Device;
 import org.honorsdue.service.fact.DeviceCount;
 import org.honorsdue.service.fact.MusteringOutPay;
+import org.honorsdue.service.fact.NoneTyped;
+import org.honorsdue.service.fact.OrderCited;
 import org.honorsdue.service.fact.OrderReference;
 import org.honorsdue.service.fact.Origin;
 import org.honorsdue.service.fact.OverseasStay;
@@ -305,6 +307,24 @@ public final class Soldier {
                 Optional.empty(),
                 false,
                 plain(Entry.REMARKS, "POW " + from + " to " + to)));
+        return this;
+    }
+
+    /** The clerk typed that there is none. */
+    public Soldier none(Entry entry) {
+        facts.add(new NoneTyped(paper, entry, plain(entry, "None")));
+        return this;
+    }
+
+    /** An order behind the campaigns. */
+    public Soldier campaignOrder(int number, int year) {
+        var typed = "GO %d WD %d".formatted(number, year % 100);
+        facts.add(new OrderCited(
+                paper,
+                Entry.BATTLES_AND_CAMPAIGNS,
+                new OrderReference(
+                        typed, Optional.of("GO"), OptionalInt.of(number), Optional.of("WD"), OptionalInt.of(year)),
+                plain(Entry.BATTLES_AND_CAMPAIGNS, typed)));
         return this;
     }
 

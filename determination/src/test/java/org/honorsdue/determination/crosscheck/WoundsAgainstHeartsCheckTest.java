@@ -8,6 +8,7 @@ import static org.honorsdue.determination.finding.Crosscheck.Outcome.DISAGREES;
 
 import java.util.List;
 import org.honorsdue.determination.finding.Crosscheck;
+import org.honorsdue.service.fact.Tour;
 import org.honorsdue.service.paper.Entry;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -74,5 +75,15 @@ class WoundsAgainstHeartsCheckTest {
                         .get(0)
                         .outcome())
                 .isEqualTo(CANNOT_TELL);
+    }
+
+    @Test
+    void a_second_paper_may_repeat_the_medal_without_the_wound() {
+        var soldier = soldier()
+                .wounded("1944-12-20", "Belgium")
+                .award("purple-heart")
+                .paper(Tour.Category.ENLISTED, "1945-11-12", "1946-11-11")
+                .award("purple-heart");
+        assertThat(on(soldier)).extracting(Crosscheck::outcome).containsOnly(AGREES);
     }
 }
