@@ -5,12 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.honorsdue.determination.finding.FactWanted;
 import org.honorsdue.reference.DateSpan;
 import org.honorsdue.reference.Reference;
 import org.honorsdue.reference.history.Campaign;
 import org.honorsdue.service.fact.Assignment;
+import org.honorsdue.service.fact.CampaignClaim;
 import org.honorsdue.service.fact.Captivity;
 import org.honorsdue.service.fact.Death;
 import org.honorsdue.service.fact.HospitalAdmission;
@@ -28,6 +30,13 @@ final class Occasions {
     private static final LocalDate WAR_BEGAN = LocalDate.of(1941, 12, 7);
     private static final LocalDate WAR_ENDED = LocalDate.of(1946, 3, 2);
 
+    private static final Set<String> FIGHTING = Set.of("combat-duty", "assault");
+    private static final LocalDate OCCUPATION_ENDS = LocalDate.of(1990, 10, 2);
+    /** The campaign for which the Philippine Liberation Ribbon was given. */
+    private static final DateSpan LIBERATION = new DateSpan(LocalDate.of(1944, 10, 17), LocalDate.of(1945, 9, 3));
+    /** The campaign for which the Philippine Defense Ribbon was given. */
+    private static final DateSpan DEFENSE = new DateSpan(LocalDate.of(1941, 12, 8), LocalDate.of(1942, 6, 15));
+
     private final ServiceFacts facts;
     private final Reference reference;
 
@@ -36,9 +45,56 @@ final class Occasions {
         this.reference = reference;
     }
 
-    /** The months of which any one would show the fact. */
-    Window of(FactWanted wanted) {
-        return named(wanted.about()).or(() -> event(wanted.kind())).orElseGet(this::abroad);
+    /**
+     * The months of which any one would show the fact.
+     *
+     * @param about id of the award in question
+     */
+    Window of(FactWanted wanted, String about) {
+        return named(wanted.about())
+                .or(() -> event(wanted.kind()))
+                .or(() -> timeOf(about))
+                .orElseGet(this::abroad);
+    }
+
+    /** The time an award is for, as far as he was abroad in it. */
+    private Optional<Window> timeOf(String award) {
+        var dates = switch (award) {
+            case "army-of-occupation-medal" ->
+                reference.occupationAreas().stream()
+                        .filter(area -> wasIn(area.gateMedal()))
+                        .map(area -> area.dates().first())
+                        .filter(first -> stays().anyMatch(stay -> !stay.last().isBefore(first)))
+                        .min(LocalDate::compareTo)
+                        .map(first -> new DateSpan(first, OCCUPATION_ENDS));
+            case "philippine-liberation-ribbon" -> Optional.of(LIBERATION);
+            case "philippine-defense-ribbon" -> Optional.of(DEFENSE);
+            default -> Optional.<DateSpan>empty();
+        };
+        return dates.flatMap(span -> stays().map(span::intersection)
+                .flatMap(Optional::stream)
+                .findFirst()
+                .map(there -> Window.of(there.first(), there.last())));
+    }
+
+    /** Whether a crossing may have gone to the theatre of that campaign medal. */
+    private boolean wasIn(String medal) {
+        return reference.theaters().stream()
+                .filter(window -> window.medal().equals(medal))
+                .anyMatch(window -> facts.every(OverseasStay.class).stream()
+                        .anyMatch(stay ->
+                                stay.theaters().isEmpty() || stay.theaters().contains(window.theater())));
+    }
+
+    /** From the first campaign the papers name to the last, as far as he was abroad. */
+    private Optional<Window> fighting() {
+        return facts.every(CampaignClaim.class).stream()
+                .flatMap(claim -> reference.campaign(claim.campaign()).stream())
+                .filter(campaign -> !campaign.blanket())
+                .map(this::during)
+                .reduce((one, other) -> new Window(
+                        one.first().isBefore(other.first()) ? one.first() : other.first(),
+                        one.last().isAfter(other.last()) ? one.last() : other.last()));
     }
 
     /** The company whose reports to ask for then, as best known; empty when no unit is known at all. */
@@ -55,7 +111,12 @@ final class Occasions {
 
     /** Whether the only unit known is the one he came home with, which often is not the one he fought with. */
     boolean onlyUnitAtSeparation() {
-        return facts.every(Assignment.class).stream().allMatch(Assignment::atSeparation);
+        var assignments = facts.every(Assignment.class);
+        return !assignments.isEmpty() && assignments.stream().allMatch(Assignment::atSeparation);
+    }
+
+    boolean noUnitKnown() {
+        return facts.every(Assignment.class).isEmpty();
     }
 
     private static boolean overlaps(Assignment assignment, Window window) {
@@ -107,6 +168,9 @@ final class Occasions {
 
     /** What the facts themselves date. */
     private Optional<Window> event(String kind) {
+        if (FIGHTING.contains(kind)) {
+            return fighting();
+        }
         var dates = switch (kind) {
             case "wound-by-enemy", "medical-treatment" ->
                 Stream.concat(

@@ -1,10 +1,10 @@
 package org.honorsdue.determination.nextsteps;
 
 /**
- * A question a finding leaves open.
+ * A question left open by a finding or by a cross-check that disagrees.
  *
- * @param award id of the award it is about
- * @param name the award by name
- * @param question in plain words, as the finding puts it
+ * @param about id of the award or of the cross-check
+ * @param name the award by name, or what was compared
+ * @param question in plain words
  */
-public record OpenQuestion(String award, String name, String question) {}
+public record OpenQuestion(String about, String name, String question) {}

@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.honorsdue.determination.finding.FactWanted;
 import org.honorsdue.determination.finding.Findings;
 import org.honorsdue.determination.finding.Need;
 import org.honorsdue.reference.Reference;
@@ -21,8 +20,7 @@ import org.honorsdue.service.fact.ServiceFacts;
 
 /** Turns needs into requests, chooses the easiest requests that settle every need, and says why. */
 final class Planner {
-    /** Added to the effort of asking for a file of which the fire left one in five. */
-    static final int BURNED = 2;
+    private static final int UNKNOWN_EFFORT = 5;
 
     /** Of the months that would do for a question, the most that are weighed against each other. */
     private static final int MONTHS_WEIGHED = 3;
@@ -32,28 +30,31 @@ final class Planner {
 
     private final Reference reference;
     private final Occasions occasions;
+    private final Likely likely;
 
     Planner(ServiceFacts facts, Reference reference) {
         this.reference = reference;
         this.occasions = new Occasions(facts, reference);
+        this.likely = new Likely(facts);
     }
 
+    /** A question with what would settle it, in documents. */
+    private record Open(OpenQuestion question, Need need) {}
+
     /** A question with the requests that would settle it: all of any one set. */
-    private record Quest(OpenQuestion question, Need need, List<Set<Request>> ways) {}
+    private record Quest(OpenQuestion question, List<Set<Request>> ways) {}
 
     NextSteps plan(Findings findings) {
+        var open = open(findings);
+        var months = decisiveMonths(open);
         var quests = new ArrayList<Quest>();
         var beyond = new ArrayList<OpenQuestion>();
-        var months = decisiveMonths(findings);
-        for (var finding : findings.findings()) {
-            for (var need : finding.needs()) {
-                var question = new OpenQuestion(finding.award(), finding.name(), need.question());
-                var ways = ways(need, months);
-                if (ways.isEmpty()) {
-                    beyond.add(question);
-                } else {
-                    quests.add(new Quest(question, need, ways));
-                }
+        for (var one : open) {
+            var ways = ways(one, months);
+            if (ways.isEmpty()) {
+                beyond.add(one.question());
+            } else {
+                quests.add(new Quest(one.question(), ways));
             }
         }
         var choice = SmallestCover.of(quests.stream().map(Quest::ways).toList(), this::effort);
@@ -66,16 +67,35 @@ final class Planner {
                 reasoning(quests, beyond.size(), choice));
     }
 
-    /** Months that answer at least as many questions as any other month that answers the same ones. */
-    private SortedSet<YearMonth> decisiveMonths(Findings findings) {
-        var windows = new ArrayList<Window>();
+    private List<Open> open(Findings findings) {
+        var open = new ArrayList<Open>();
         for (var finding : findings.findings()) {
             for (var need : finding.needs()) {
-                boolean monthly = need.settledBy().stream()
-                        .anyMatch(way -> way.stream().anyMatch(BY_COMPANY_AND_MONTH::contains));
-                if (monthly) {
-                    need.wanted().stream().map(occasions::of).forEach(windows::add);
-                }
+                open.add(new Open(new OpenQuestion(finding.award(), finding.name(), need.question()), need));
+            }
+        }
+        var asked = new TreeSet<String>();
+        for (var result : findings.crosschecks()) {
+            Doubt.of(result, reference)
+                    .filter(doubt -> asked.add(doubt.need().question()))
+                    .ifPresent(doubt -> open.add(new Open(
+                            new OpenQuestion(
+                                    result.check(), doubt.name(), doubt.need().question()),
+                            doubt.need())));
+        }
+        return open;
+    }
+
+    /** Months that answer at least as many questions as any other month that answers the same ones. */
+    private SortedSet<YearMonth> decisiveMonths(List<Open> open) {
+        var windows = new ArrayList<Window>();
+        for (var one : open) {
+            boolean monthly = one.need().settledBy().stream()
+                    .anyMatch(way -> way.stream().anyMatch(BY_COMPANY_AND_MONTH::contains));
+            if (monthly) {
+                one.need().wanted().stream()
+                        .map(wanted -> occasions.of(wanted, one.question().about()))
+                        .forEach(windows::add);
             }
         }
         var answers = new TreeMap<YearMonth, Set<Integer>>();
@@ -97,16 +117,20 @@ final class Planner {
         return kept;
     }
 
-    private List<Set<Request>> ways(Need need, SortedSet<YearMonth> months) {
-        var ways = new ArrayList<Set<Request>>();
-        for (var documents : need.settledBy()) {
+    /** Ways by documents this man can have had; if none is left, all the ways the rules know. */
+    private List<Set<Request>> ways(Open open, SortedSet<YearMonth> months) {
+        var likelyWays = open.need().settledBy().stream()
+                .filter(way -> way.stream().allMatch(likely::exists))
+                .toList();
+        var ways = new LinkedHashSet<Set<Request>>();
+        for (var documents : likelyWays.isEmpty() ? open.need().settledBy() : likelyWays) {
             List<Set<Request>> partial = List.of(Set.of());
             for (var document : new TreeSet<>(documents)) {
-                partial = combine(partial, requests(document, need, months));
+                partial = combine(partial, requests(document, open, months));
             }
             ways.addAll(partial);
         }
-        return List.copyOf(new LinkedHashSet<>(ways));
+        return List.copyOf(ways);
     }
 
     private static List<Set<Request>> combine(List<Set<Request>> ways, List<Set<Request>> choices) {
@@ -122,12 +146,12 @@ final class Planner {
     }
 
     /** The ways to ask for a kind of document so that it answers its part of the need. */
-    private List<Set<Request>> requests(String document, Need need, SortedSet<YearMonth> months) {
+    private List<Set<Request>> requests(String document, Open open, SortedSet<YearMonth> months) {
         if (!BY_COMPANY_AND_MONTH.contains(document)) {
             return List.of(Set.of(new Request(document, "", Optional.empty())));
         }
         List<Set<Request>> choices = List.of(Set.of());
-        for (var window : windows(document, need)) {
+        for (var window : windows(document, open)) {
             var company = occasions.company(window).orElse("his company (not yet known)");
             var inWindow = months.stream()
                     .filter(window::contains)
@@ -143,28 +167,18 @@ final class Planner {
     }
 
     /** The windows in which the document must speak for its part of the need, each once. */
-    private Set<Window> windows(String document, Need need) {
+    private Set<Window> windows(String document, Open open) {
         var proves = reference.document(document).map(ProofDocument::proves).orElse(List.of());
         var windows = new TreeSet<>(Comparator.comparing(Window::first).thenComparing(Window::last));
-        need.wanted().stream()
+        open.need().wanted().stream()
                 .filter(wanted -> proves.contains(wanted.kind()))
-                .map(occasions::of)
+                .map(wanted -> occasions.of(wanted, open.question().about()))
                 .forEach(windows::add);
-        if (windows.isEmpty()) {
-            need.wanted().stream()
-                    .sorted(Comparator.comparing(FactWanted::kind).thenComparing(FactWanted::about))
-                    .limit(1)
-                    .map(occasions::of)
-                    .forEach(windows::add);
-        }
         return windows;
     }
 
     private int effort(Request request) {
-        return reference
-                .document(request.document())
-                .map(document -> document.effort() + (document.burned() ? BURNED : 0))
-                .orElse(5);
+        return reference.document(request.document()).map(Likely::effort).orElse(UNKNOWN_EFFORT);
     }
 
     private List<Step> steps(List<Quest> quests, SortedSet<Request> chosen) {
@@ -178,14 +192,22 @@ final class Planner {
         return steps;
     }
 
-    /** What settles or bears on most questions for its effort goes first. */
+    /** What settles or bears on most questions for its effort, by the chance that it exists at all, goes first. */
     private List<Request> inOrder(List<Quest> quests, SortedSet<Request> chosen) {
         return chosen.stream()
-                .sorted(Comparator.comparingDouble(
-                                (Request request) -> -(double) uses(request, quests, chosen) / effort(request))
+                .sorted(Comparator.comparingDouble((Request request) -> -worth(request, quests, chosen))
                         .thenComparingInt(this::effort)
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
+    }
+
+    private double worth(Request request, List<Quest> quests, SortedSet<Request> chosen) {
+        double chance = reference
+                .document(request.document())
+                .filter(ProofDocument::burned)
+                .map(document -> Likely.LEFT_BY_THE_FIRE)
+                .orElse(1.0);
+        return chance * uses(request, quests, chosen) / effort(request);
     }
 
     private static long uses(Request request, List<Quest> quests, SortedSet<Request> chosen) {
@@ -212,7 +234,8 @@ final class Planner {
                 request.month(),
                 settles,
                 bearsOn,
-                because(request, document, settles.size() + bearsOn.size(), quests),
+                because(request, settles.size() + bearsOn.size(), quests),
+                otherwise(request, quests, chosen),
                 cautions(request, document));
     }
 
@@ -226,43 +249,32 @@ final class Planner {
         return month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " " + month.getYear();
     }
 
-    private String because(Request request, ProofDocument document, int questions, List<Quest> quests) {
+    private String because(Request request, int questions, List<Quest> quests) {
         var says = new StringBuilder("Bears on %d of the %d open questions at effort %d."
                 .formatted(questions, quests.size(), effort(request)));
         request.month()
                 .ifPresent(month ->
                         says.append(" One month of one company is enough: it falls in the time of each of them."));
-        var instead = instead(request, quests);
-        if (!instead.isEmpty()) {
-            says.append(" Instead of it: ").append(String.join("; ", instead)).append('.');
-        }
         return says.toString();
     }
 
-    /** Other single documents that would settle a question this one settles, and why they were not taken. */
-    private List<String> instead(Request request, List<Quest> quests) {
-        var others = new TreeMap<String, String>();
-        for (var quest : quests) {
-            if (quest.ways().contains(Set.of(request))) {
-                for (var way : quest.ways()) {
-                    if (way.size() == 1 && !way.contains(request)) {
-                        var other = way.iterator().next();
-                        if (!other.document().equals(request.document())) {
-                            reference
-                                    .document(other.document())
-                                    .ifPresent(document -> others.put(document.id(), whyNot(document)));
-                        }
-                    }
-                }
-            }
-        }
-        return List.copyOf(others.values());
+    /** What to turn to when this one is not to be had: the easiest choice without it, less what is asked for anyway. */
+    private List<String> otherwise(Request request, List<Quest> quests, SortedSet<Request> chosen) {
+        var without = quests.stream()
+                .map(quest -> quest.ways().stream()
+                        .filter(way -> !way.contains(request))
+                        .toList())
+                .toList();
+        return SmallestCover.of(without, this::effort).things().stream()
+                .filter(other -> !chosen.contains(other))
+                .map(this::named)
+                .toList();
     }
 
-    private static String whyNot(ProofDocument document) {
-        return document.burned()
-                ? document.name() + " (effort %d, and most burned in 1973)".formatted(document.effort())
-                : document.name() + " (effort %d)".formatted(document.effort());
+    private String named(Request request) {
+        var name =
+                reference.document(request.document()).map(ProofDocument::name).orElse(request.document());
+        return request.month().isPresent() ? name + ", " + subject(request) : name;
     }
 
     private List<String> cautions(Request request, ProofDocument document) {
@@ -277,6 +289,9 @@ final class Planner {
         if (request.month().isPresent() && occasions.onlyUnitAtSeparation()) {
             cautions.add(
                     "The unit on the paper is the one he came home with; if he fought with another, ask for that one.");
+        }
+        if (request.month().isPresent() && occasions.noUnitKnown()) {
+            cautions.add("The center does not search without the company; a pay voucher or an order may name it.");
         }
         return cautions;
     }

@@ -13,7 +13,8 @@ import org.honorsdue.reference.paper.ProofDocument;
  * @param month for documents kept by the month
  * @param settles the questions it settles alone, once those before it are answered
  * @param bearsOn the questions it helps to settle together with another step
- * @param because why this one and not another
+ * @param because why this one
+ * @param otherwise what to turn to when it is not to be had; empty when nothing else would do
  */
 public record Step(
         ProofDocument document,
@@ -22,10 +23,12 @@ public record Step(
         List<OpenQuestion> settles,
         List<OpenQuestion> bearsOn,
         String because,
+        List<String> otherwise,
         List<String> cautions) {
     public Step {
         settles = List.copyOf(settles);
         bearsOn = List.copyOf(bearsOn);
+        otherwise = List.copyOf(otherwise);
         cautions = List.copyOf(cautions);
     }
 }
