@@ -3,6 +3,7 @@ package org.honorsdue.determination.crosscheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.honorsdue.determination.crosscheck.points.PointsSheet;
 import org.honorsdue.determination.finding.Crosscheck;
 import org.honorsdue.determination.finding.Deferred;
@@ -11,6 +12,7 @@ import org.honorsdue.determination.finding.Ground;
 import org.honorsdue.determination.finding.Verdict;
 import org.honorsdue.reference.Citation;
 import org.honorsdue.reference.Reference;
+import org.honorsdue.reference.unit.UnitTables;
 import org.honorsdue.service.fact.PointsScore;
 import org.honorsdue.service.fact.ServiceFacts;
 
@@ -22,7 +24,7 @@ public final class Crosschecks {
     private final PointsScoreCheck points;
     private final List<Check> checks;
 
-    private Crosschecks(Reference reference) {
+    private Crosschecks(Reference reference, Supplier<UnitTables> units) {
         points = new PointsScoreCheck(reference);
         checks = List.of(
                 points,
@@ -34,6 +36,7 @@ public final class Crosschecks {
                 new MusteringOutPayCheck(),
                 new StarCountCheck(reference),
                 new CampaignDatesCheck(reference),
+                new CampaignUnitCheck(reference, units),
                 new ArrowheadCheck(reference),
                 new OrderReferenceCheck(reference),
                 new BadgeSpecialtyCheck(reference),
@@ -49,8 +52,13 @@ public final class Crosschecks {
                 new PaperAgainstPaperCheck());
     }
 
+    /** With the tables of units that come with the program, which are read when a unit is first asked about. */
     public static Crosschecks of(Reference reference) {
-        return new Crosschecks(reference);
+        return new Crosschecks(reference, UnitTables::published);
+    }
+
+    public static Crosschecks of(Reference reference, UnitTables units) {
+        return new Crosschecks(reference, () -> units);
     }
 
     /** The ids of every check, in the order in which they run. */

@@ -119,6 +119,7 @@ class CrosschecksTest {
                         "mustering-out-pay",
                         "star-count",
                         "campaign-dates",
+                        "campaign-unit",
                         "arrowhead",
                         "order-reference",
                         "badge-specialty",
