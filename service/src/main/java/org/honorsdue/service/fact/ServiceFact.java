@@ -23,6 +23,7 @@ public sealed interface ServiceFact
                 OverseasStay,
                 PersonName,
                 PointsScore,
+                PriorService,
                 Qualification,
                 School,
                 SeparationReason,
