@@ -183,14 +183,18 @@ final class PaperReader {
     }
 
     private void inOrder(Entry first, Entry last) {
+        EntryText readFirst = dates.get(first);
+        EntryText readLast = dates.get(last);
         var from = date(first);
         var to = date(last);
-        if (from.isPresent()
+        if (readFirst != null
+                && readLast != null
+                && from.isPresent()
                 && to.isPresent()
                 && to.get().latest().isBefore(from.get().earliest())) {
             conflicts.add(new Conflict(
                     "%s (%s) lies before %s (%s).".formatted(last.caption(), to.get(), first.caption(), from.get()),
-                    List.of(origin(dates.get(first)), origin(dates.get(last)))));
+                    List.of(origin(readFirst), origin(readLast))));
         }
     }
 }

@@ -395,7 +395,7 @@ final class Items {
             device(piece, Device.BRONZE_SERVICE_STAR, "service star");
         } else if (plural || many) {
             starsWithoutRibbon(piece, number);
-        } else if (afterRibbon && !piece.isSetOff() && !medalMarked && !andBefore()) {
+        } else if (last != null && afterRibbon && !piece.isSetOff() && !medalMarked && !andBefore()) {
             bothWays(piece, last);
         } else {
             medal(piece, number, "bronze-star-medal", "Bronze Star Medal");
