@@ -119,7 +119,12 @@ public final class CasefileReader {
             case "unit-assignment" -> {
                 var in = (Evidence.UnitAssignment) evidence;
                 yield new Assignment(
-                        in.unit(), units.units(in.unit()), in.from(), in.to(), false, basis(item, in, in.unit()));
+                        in.unit(),
+                        units.read(in.unit()).units(),
+                        in.from(),
+                        in.to(),
+                        false,
+                        basis(item, in, in.unit()));
             }
             case "station" -> {
                 var station = (Evidence.Station) evidence;
@@ -153,7 +158,7 @@ public final class CasefileReader {
                 var credit = (Evidence.UnitCredit) evidence;
                 yield new UnitCredit(
                         credit.unit(),
-                        units.units(credit.unit()),
+                        units.read(credit.unit()).units(),
                         credit.award(),
                         credit.reference(),
                         credit.from(),

@@ -10,7 +10,7 @@ import org.honorsdue.service.paper.Entry;
 
 /** The readers on the published tables, built once for all tests. */
 public final class ReadAs {
-    private static final CasefileReader READER = new CasefileReader(Reference.published(), UnitReader.none());
+    private static final CasefileReader READER = new CasefileReader(Reference.published(), UnitReader.published());
 
     private ReadAs() {}
 

@@ -32,13 +32,12 @@ final class ServiceEntries {
         }
         String designation = entry.text().strip();
         entry.pieces().forEach(ServiceEntries::takeAsTyped);
+        UnitReader.Found found = units.read(designation);
+        if (!entry.pieces().isEmpty()) {
+            entry.pieces().get(0).noteUnit(found.meaning(), found.certainty(), found.notes());
+        }
         entry.add(new Assignment(
-                designation,
-                units.units(designation),
-                Optional.empty(),
-                Optional.empty(),
-                true,
-                entry.whole(Certainty.PLAIN)));
+                designation, found.units(), Optional.empty(), Optional.empty(), true, entry.whole(found.certainty())));
         PersonEntries.women(entry);
     }
 

@@ -354,6 +354,15 @@ public final class Piece {
         alternatives = List.copyOf(others);
     }
 
+    /** Puts what the whole line was read as into the note of its first piece. */
+    public void noteUnit(String unit, Certainty how, List<String> notes) {
+        certainty = worse(certainty, how);
+        if (!unit.isEmpty()) {
+            addNote("the line is read as " + unit);
+        }
+        notes.forEach(this::addNote);
+    }
+
     private void addNote(String more) {
         if (!more.isEmpty() && !note.contains(more)) {
             note = note.isEmpty() ? more : note + "; " + more;
