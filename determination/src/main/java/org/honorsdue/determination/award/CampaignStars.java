@@ -60,6 +60,7 @@ final class CampaignStars {
                 names.add(fought.campaign().name());
             }
         }
+        named |= UnitStars.add(soldier, theater, star, names, tally);
         var claims = soldier.claims(award);
         int typed = claims.devices(Device.BRONZE_SERVICE_STAR)
                 + 5 * claims.devices(Device.SILVER_SERVICE_STAR)
@@ -246,6 +247,7 @@ final class CampaignStars {
                             : () ->
                                     "No credited landing or jump belongs to the campaigns named: look the arrowhead up.");
         }
+        UnitStars.landings(soldier, theater, proven > 0, tally);
         if (typed || proven > 0) {
             tally.worn(Device.ARROWHEAD, 1, landings);
         }

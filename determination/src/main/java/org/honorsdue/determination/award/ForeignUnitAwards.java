@@ -6,6 +6,7 @@ import org.honorsdue.determination.law.Answer;
 import org.honorsdue.determination.law.FactKind;
 import org.honorsdue.determination.law.Rule;
 import org.honorsdue.determination.law.Statutes;
+import org.honorsdue.determination.unit.SoldierUnits;
 
 /**
  * French and Belgian fourragere and the Netherlands Orange Lanyard. Authority: DA GO 43, 19 December 1950. The
@@ -36,7 +37,7 @@ final class ForeignUnitAwards {
                 .told("two-citations", "A condition of the unit, decided by the decree.")
                 .told("later-member", "Asked as presence in both actions.")
                 .told("own-decoration-gives-none", "Only the unit's decree opens the route.")
-                .pointedAtWhen(soldier -> !soldier.credits(award).isEmpty())
+                .pointedAtWhen(soldier -> !soldier.credits(award).isEmpty() || TableCitation.any(soldier, award))
                 .expectedWhen(soldier -> !soldier.credits(award).isEmpty());
     }
 
@@ -48,14 +49,14 @@ final class ForeignUnitAwards {
                         draft.clause("decree", soldier -> decreed(soldier, award)),
                         draft.clause("in-the-cited-action", soldier -> UnitAwards.present(soldier, award)))
                 .told("later-member", "Asked as presence in the cited action.")
-                .pointedAtWhen(soldier -> !soldier.credits(award).isEmpty())
+                .pointedAtWhen(soldier -> !soldier.credits(award).isEmpty() || TableCitation.any(soldier, award))
                 .expectedWhen(soldier -> !soldier.credits(award).isEmpty())
                 .rule();
     }
 
     private static Answer decreed(Dossier soldier, String award) {
         var cited = UnitAwards.cited(soldier, award);
-        return cited.isUnknown()
+        return cited.isUnknown() && !TableCitation.any(soldier, award)
                 ? Answer.open(
                         FactKind.FOREIGN_AWARD,
                         () -> "his unit this award",
@@ -77,6 +78,12 @@ final class ForeignUnitAwards {
         }
         if (present >= 2) {
             return UnitAwards.present(soldier, award);
+        }
+        if (credits.isEmpty() && soldier.claims(award).sure().isEmpty()) {
+            var table = SoldierUnits.of(soldier).surest(award);
+            if (table.isPresent()) {
+                return table.get().present();
+            }
         }
         var bases = soldier.claims(award).bases();
         return soldier.claims(award).sure().isPresent()

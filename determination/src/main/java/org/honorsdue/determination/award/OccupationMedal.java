@@ -302,13 +302,28 @@ final class OccupationMedal {
             return Answer.no();
         }
         var basis = words.get(0).basis();
+        long first = gate(soldier, side);
+        long last = gateEnds(soldier, side);
+        boolean unitElsewhere = UnitPlaces.outsideOnly(soldier, first, last);
         for (var claim : soldier.campaigns()) {
-            if (claim.campaign().equals("EA-CEN") && side == Side.EUROPE) {
+            if (claim.campaign().equals("EA-CEN") && side == Side.EUROPE && !unitElsewhere) {
                 return Answer.usually(
-                        FactKind.STATION, () -> side.areas + " for thirty days running", basis, claim.basis());
+                        FactKind.STATION,
+                        () -> side.areas + " for thirty days running" + UnitPlaces.inWords(soldier, first, last),
+                        basis,
+                        claim.basis());
             }
         }
-        return Answer.open(FactKind.STATION, () -> side.areas + " for thirty days running", basis);
+        if (UnitPlaces.readInOccupiedArea(soldier, first, last)) {
+            return Answer.usually(
+                    FactKind.STATION,
+                    () -> side.areas + " for thirty days running" + UnitPlaces.inWords(soldier, first, last),
+                    basis);
+        }
+        return Answer.open(
+                FactKind.STATION,
+                () -> side.areas + " for thirty days running" + UnitPlaces.inWords(soldier, first, last),
+                basis);
     }
 
     private static void clasp(Dossier soldier, Tally tally, Side side, Device device, LawClause law) {

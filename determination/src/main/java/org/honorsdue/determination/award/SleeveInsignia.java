@@ -202,15 +202,24 @@ final class SleeveInsignia {
 
     private static Rule patch(Statutes law) {
         var draft = law.award(PATCH);
+        var current = draft.law("current-unit");
+        var former = draft.law("former-combat-unit");
         return draft.route("Member of the command", draft.clause("unit-authorized", SleeveInsignia::unitWithPatch))
                 .device("current-unit")
                 .device("former-combat-unit")
-                .counted((soldier, tally) -> whichPatch(soldier, tally))
+                .counted((soldier, tally) -> {
+                    whichPatch(soldier, tally);
+                    UnitPatches.told(soldier, tally, current, former);
+                })
                 .rule();
     }
 
     /** Which units had insignia the unit tables know; without them a named unit is all there is. */
     private static Answer unitWithPatch(Dossier soldier) {
+        var known = UnitPatches.authorized(soldier);
+        if (known.speaks()) {
+            return known;
+        }
         var all = soldier.every(Assignment.class);
         if (!all.isEmpty()) {
             var assignment = all.get(0);

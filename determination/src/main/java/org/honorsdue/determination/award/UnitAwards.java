@@ -10,6 +10,7 @@ import org.honorsdue.determination.law.FactKind;
 import org.honorsdue.determination.law.Rule;
 import org.honorsdue.determination.law.Statutes;
 import org.honorsdue.determination.law.Tally;
+import org.honorsdue.determination.unit.SoldierUnits;
 import org.honorsdue.service.fact.Device;
 import org.honorsdue.service.fact.UnitCredit;
 
@@ -47,8 +48,9 @@ final class UnitAwards {
                     int citations = citations(soldier, DISTINGUISHED, tally);
                     OrderedAward.clusters(citations, tally, clusters);
                 })
-                .pointedAtWhen(soldier -> !soldier.credits(DISTINGUISHED).isEmpty()
-                        && !present(soldier, DISTINGUISHED).isNotMet())
+                .pointedAtWhen(soldier ->
+                        (!soldier.credits(DISTINGUISHED).isEmpty() || TableCitation.any(soldier, DISTINGUISHED))
+                                && !present(soldier, DISTINGUISHED).isNotMet())
                 .expectedWhen(soldier -> !soldier.credits(DISTINGUISHED).isEmpty())
                 .rule();
     }
@@ -123,6 +125,10 @@ final class UnitAwards {
         if (claim.isPresent()) {
             return Answer.met(() -> "the paper names it", claim.get().basis());
         }
+        var table = SoldierUnits.of(soldier).surest(award);
+        if (table.isPresent()) {
+            return TableCitation.cited(table.get());
+        }
         return Answer.open(
                 FactKind.UNIT_CREDIT, () -> "this award", soldier.claims(award).bases());
     }
@@ -145,6 +151,12 @@ final class UnitAwards {
                     FactKind.UNIT_PRESENCE,
                     () -> "the cited unit in the cited action",
                     claim.get().basis());
+        }
+        if (!best.speaks()) {
+            var table = SoldierUnits.of(soldier).surest(award);
+            if (table.isPresent()) {
+                return table.get().present();
+            }
         }
         return best.speaks() ? best : Answer.open(FactKind.UNIT_PRESENCE, () -> "the cited unit in the cited action");
     }
@@ -176,7 +188,8 @@ final class UnitAwards {
             }
         }
         int claimed = soldier.claims(award).awards();
-        int citations = Math.max(1, Math.max(shown, claimed));
+        int inTables = TableCitation.counted(soldier, award, tally);
+        int citations = Math.max(1, Math.max(Math.max(shown, inTables), claimed));
         tally.count(citations);
         if (claimed > 0 && shown > claimed) {
             tally.shortOnPaper();

@@ -15,6 +15,9 @@ import org.honorsdue.reference.history.AssaultLanding;
 import org.honorsdue.reference.history.Campaign;
 import org.honorsdue.reference.history.OccupationArea;
 import org.honorsdue.reference.history.Place;
+import org.honorsdue.reference.unit.UnitHistory;
+import org.honorsdue.reference.unit.UnitTables;
+import org.jspecify.annotations.Nullable;
 
 /** The published history with its dates as day numbers, prepared once for all soldiers. */
 public final class History {
@@ -49,6 +52,7 @@ public final class History {
     private final Map<Theater, Days> theaters = new EnumMap<>(Theater.class);
     private final Map<String, Place> places = new HashMap<>();
     private final Set<String> philippineIslands = new HashSet<>();
+    private volatile @Nullable UnitHistory units;
 
     public History(Reference reference) {
         this.reference = reference;
@@ -79,6 +83,16 @@ public final class History {
                 "Corregidor")) {
             philippineIslands.add(island.toLowerCase(Locale.ROOT));
         }
+    }
+
+    /** What units hold, by the tables of units; read when first asked for. */
+    public UnitHistory units() {
+        UnitHistory known = units;
+        if (known == null) {
+            known = new UnitHistory(UnitTables.published(), reference);
+            units = known;
+        }
+        return known;
     }
 
     public Reference reference() {

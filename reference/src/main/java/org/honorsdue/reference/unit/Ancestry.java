@@ -11,7 +11,7 @@ import org.honorsdue.reference.DateSpan;
 /** To whom units belonged, up the line. */
 public final class Ancestry {
     /** Assigned before attached, then the tie that lasted to the end of the war, then the one that began last. */
-    private static final Comparator<Membership> USUAL_FIRST = Comparator.comparing(Membership::relation)
+    static final Comparator<Membership> USUAL_FIRST = Comparator.comparing(Membership::relation)
             .thenComparing(tie -> tie.when().to().isPresent())
             .thenComparing(
                     tie -> tie.when().from().map(LooseDate::earliest).orElse(java.time.LocalDate.MIN),

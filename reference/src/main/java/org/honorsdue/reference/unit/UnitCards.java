@@ -1,0 +1,60 @@
+package org.honorsdue.reference.unit;
+
+import java.util.List;
+import java.util.Optional;
+import org.honorsdue.reference.Reference;
+
+/** Makes the card of a unit. Thread-safe. */
+public final class UnitCards {
+    private final UnitTables tables;
+    private final UnitHistory history;
+    private final Ancestry ancestry;
+
+    public UnitCards(UnitTables tables, Reference reference) {
+        this.tables = tables;
+        history = new UnitHistory(tables, reference);
+        ancestry = new Ancestry(tables);
+    }
+
+    /**
+     * The card of a unit or of a part of one.
+     *
+     * @param id as in {@code infantry-regiment-331} or {@code infantry-regiment-331/company-b}
+     * @return empty when the unit is not in the tables
+     */
+    public Optional<UnitCard> card(String id) {
+        return tables.unit(id).map(unit -> card(unit, UnitId.parse(id)));
+    }
+
+    private UnitCard card(Unit unit, UnitId id) {
+        Optional<UnitPart> part = id.parts().stream().findFirst();
+        return new UnitCard(
+                unit,
+                part.map(UnitPart::text).orElse(""),
+                part.filter(UnitPart::isLettered).flatMap(one -> tables.battalionOf(unit.kind(), one.letter())),
+                tables.parentsOf(id.toString()),
+                ancestry.usual(id.toString()),
+                history.campaigns(id.toString()),
+                history.assaults(id.toString()),
+                history.awards(id.toString()),
+                history.whereabouts(id.toString()),
+                overseas(unit),
+                history.patch(id.toString()),
+                sameNumber(unit));
+    }
+
+    private Optional<OverseasHistory> overseas(Unit unit) {
+        return tables.overseas(unit.id())
+                .or(() -> ancestry.usual(unit.id()).stream()
+                        .flatMap(parent -> tables.overseas(parent.id()).stream())
+                        .findFirst());
+    }
+
+    private List<Unit> sameNumber(Unit unit) {
+        return unit.number()
+                .map(number -> tables.numbered(number).stream()
+                        .filter(other -> !other.equals(unit))
+                        .toList())
+                .orElse(List.of());
+    }
+}
