@@ -24,7 +24,13 @@ import picocli.CommandLine.ParseResult;
             "Start with:  honors examine demo/fairweather.yaml"
         },
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {LawCommand.class})
+        subcommands = {
+            ExamineCommand.class,
+            DecodeCommand.class,
+            LawCommand.class,
+            RibbonsCommand.class,
+            BatchCommand.class
+        })
 public final class Honors {
     private Honors() {}
 
