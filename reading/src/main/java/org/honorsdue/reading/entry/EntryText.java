@@ -9,6 +9,7 @@ import org.honorsdue.reading.token.Preference;
 import org.honorsdue.reference.Reference;
 import org.honorsdue.service.fact.Basis;
 import org.honorsdue.service.fact.Basis.Certainty;
+import org.honorsdue.service.fact.NoneTyped;
 import org.honorsdue.service.fact.OrderReference;
 import org.honorsdue.service.fact.Origin;
 import org.honorsdue.service.fact.ServiceFact;
@@ -136,6 +137,9 @@ public final class EntryText {
         }
         Piece first = pieces.get(0);
         if (pieces.size() == 1 && first.settle(org.honorsdue.reading.token.SenseKind.NOTHING)) {
+            if (!first.isTaken()) {
+                add(new NoneTyped(paper, entry, basis(first)));
+            }
             first.take();
             return true;
         }

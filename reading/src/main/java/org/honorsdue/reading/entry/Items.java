@@ -23,6 +23,7 @@ import org.honorsdue.reference.Theater;
 import org.honorsdue.reference.history.Place;
 import org.honorsdue.service.fact.CampaignClaim;
 import org.honorsdue.service.fact.Device;
+import org.honorsdue.service.fact.OrderCited;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -141,7 +142,7 @@ final class Items {
     private void phrase(Piece piece) {
         Sense sense = piece.sense();
         switch (sense.kind()) {
-            case AWARD -> award(piece);
+            case AWARD -> awardOrStar(piece);
             case DEVICE -> device(piece);
             case CAMPAIGN -> campaign(piece);
             case LEVEL -> {
@@ -159,6 +160,17 @@ final class Items {
                 piece.take();
                 clearCount();
             }
+        }
+    }
+
+    /** {@code Bronze Star} is a name of the medal, and what stands on a ribbon is called the same. */
+    private void awardOrStar(Piece piece) {
+        if (piece.may(TERM, "bronze-star")) {
+            bronzeStar(piece);
+        } else if (piece.may(TERM, "silver-star")) {
+            silverStar(piece);
+        } else {
+            award(piece);
         }
     }
 
@@ -210,6 +222,7 @@ final class Items {
     }
 
     private void dropPending() {
+        pendingOrders.forEach(this::withoutAward);
         pendingOrders.clear();
         pendingDevices.clear();
     }
@@ -592,6 +605,15 @@ final class Items {
             last.cite(piece);
         } else if (last == null) {
             pendingOrders.add(piece);
+        } else {
+            withoutAward(piece);
+        }
+    }
+
+    /** An order that belongs to no award named: the one behind the campaigns. */
+    private void withoutAward(Piece piece) {
+        for (var order : piece.orders()) {
+            entry.add(new OrderCited(entry.paper(), entry.entry(), order, entry.basis(piece)));
         }
     }
 
