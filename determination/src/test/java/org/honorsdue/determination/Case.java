@@ -31,6 +31,7 @@ import org.honorsdue.service.fact.Device;
 import org.honorsdue.service.fact.DeviceCount;
 import org.honorsdue.service.fact.HospitalAdmission;
 import org.honorsdue.service.fact.LapelButton;
+import org.honorsdue.service.fact.NoneTyped;
 import org.honorsdue.service.fact.OrderReference;
 import org.honorsdue.service.fact.Origin;
 import org.honorsdue.service.fact.OverseasStay;
@@ -156,6 +157,16 @@ public final class Case {
                 place.map(Place::theaters).orElse(Set.of()),
                 place.map(Place::name),
                 plain(Entry.SERVICE_OUTSIDE_US, departed + " " + destination + " " + returned)));
+        return this;
+    }
+
+    /** The clerk typed that there was no service outside the United States. */
+    public Case neverAbroad() {
+        return noneTyped(Entry.SERVICE_OUTSIDE_US);
+    }
+
+    public Case noneTyped(Entry entry) {
+        facts.add(new NoneTyped(paper, entry, plain(entry, "None")));
         return this;
     }
 
@@ -344,6 +355,13 @@ public final class Case {
     public Case assigned(String designation, String from, String to) {
         facts.add(new Assignment(
                 designation, List.of(), date(from), date(to), false, evidence("unit-assignment", designation)));
+        return this;
+    }
+
+    /** In a unit of the unit tables, by its id and those above it. */
+    public Case assignedTo(String designation, String from, String to, String... units) {
+        facts.add(new Assignment(
+                designation, List.of(units), date(from), date(to), false, evidence("unit-assignment", designation)));
         return this;
     }
 

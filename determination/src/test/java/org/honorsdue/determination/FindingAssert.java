@@ -47,6 +47,13 @@ public final class FindingAssert extends AbstractAssert<FindingAssert, Finding> 
         return this;
     }
 
+    public FindingAssert isPresumedOrAuthorized() {
+        if (actual.standing() != Standing.PRESUMED && actual.standing() != Standing.AUTHORIZED) {
+            failWithMessage("Expected it due, but it is %s.%n%s", actual.standing(), proof());
+        }
+        return this;
+    }
+
     private FindingAssert stands(Standing standing) {
         if (actual.standing() != standing) {
             failWithMessage(

@@ -2,6 +2,7 @@ package org.honorsdue.determination.award;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.honorsdue.determination.dossier.Dossier;
 import org.honorsdue.determination.dossier.Duty;
 import org.honorsdue.determination.dossier.InWords;
@@ -11,6 +12,8 @@ import org.honorsdue.determination.law.Rule;
 import org.honorsdue.determination.law.Statutes;
 import org.honorsdue.determination.law.Tally;
 import org.honorsdue.reference.law.LawClause;
+import org.honorsdue.service.fact.Assignment;
+import org.honorsdue.service.fact.Basis;
 import org.honorsdue.service.fact.Device;
 
 /**
@@ -26,6 +29,7 @@ final class AmericanDefenseMedal {
     private static final String AWARD = "american-defense-service-medal";
     private static final long FIRST = LocalDate.of(1939, 9, 8).toEpochDay();
     private static final long LAST = LocalDate.of(1941, 12, 7).toEpochDay();
+    private static final long PHILIPPINES_FELL = LocalDate.of(1942, 6, 15).toEpochDay();
     private static final int YEAR = 365;
 
     private AmericanDefenseMedal() {}
@@ -40,11 +44,12 @@ final class AmericanDefenseMedal {
                         draft.clause("ordered-for-twelve-months", AmericanDefenseMedal::orderedForAYear))
                 .told("training-tours", "Asked as orders for twelve months.")
                 .device("foreign-service-clasp")
-                .device("clasp-for-crews")
+                .told("clasp-for-crews", "A casefile has no kind of evidence for a vessel's or an aircraft's crew.")
                 .device("star-on-the-bar")
                 .counted((soldier, tally) -> count(soldier, tally, clasp, star))
                 .pointedAtWhen(soldier ->
-                        soldier.duties().stream().anyMatch(duty -> duty.days().firstLatest() <= LAST))
+                        soldier.duties().stream().anyMatch(duty -> duty.days().firstLatest() <= LAST)
+                                || defendedThePhilippines(soldier).isPresent())
                 .expectedWhen(soldier -> soldier.duties().stream()
                         .anyMatch(duty -> duty.days().firstEarliest() > LAST
                                 && duty.days().firstEarliest() <= LAST + 62))
@@ -52,16 +57,16 @@ final class AmericanDefenseMedal {
     }
 
     private static Answer inTheWindow(Dossier soldier) {
-        var duty = soldier.onDuty(FIRST, LAST);
-        if (duty.isPresent()) {
-            return Answer.met(
-                    () -> "on active service from " + duty.get().days().inWords(),
-                    duty.get().basis());
+        var served = soldier.served(FIRST, LAST);
+        if (served.isPresent()) {
+            return Answer.met(served.get().words(), served.get().basis());
         }
-        for (var stay : soldier.abroad()) {
-            if (stay.there().surelyTouches(FIRST, LAST)) {
-                return Answer.met(stay::inWords, stay.basis());
-            }
+        var inThePhilippines = defendedThePhilippines(soldier);
+        if (inThePhilippines.isPresent()) {
+            return Answer.usually(
+                    FactKind.SERVICE_DATES,
+                    () -> "before 8 December 1941 (he was in the Philippines when they fell)",
+                    inThePhilippines.get());
         }
         if (soldier.maybeOnDuty(FIRST, LAST)) {
             return soldier.claims(AWARD).any()
@@ -77,6 +82,21 @@ final class AmericanDefenseMedal {
                 soldier.duties().get(0).basis());
     }
 
+    /** No troops reached the Philippines after the war began, so a man who fell there had come before. */
+    private static Optional<Basis> defendedThePhilippines(Dossier soldier) {
+        for (var stay : soldier.abroad()) {
+            if (soldier.history().inPhilippines(stay) && stay.there().surelyTouches(LAST + 1, PHILIPPINES_FELL)) {
+                return Optional.of(stay.basis());
+            }
+        }
+        for (var claim : soldier.campaigns()) {
+            if (claim.campaign().equals("AP-PHI")) {
+                return Optional.of(claim.basis());
+            }
+        }
+        return Optional.empty();
+    }
+
     private static Answer orderedForAYear(Dossier soldier) {
         for (var duty : soldier.duties()) {
             if (duty.days().mayTouch(FIRST, LAST)
@@ -84,10 +104,16 @@ final class AmericanDefenseMedal {
                 return Answer.met(() -> "the tour lasted " + duty.days().inWords(), duty.basis());
             }
         }
-        for (var stay : soldier.abroad()) {
-            if (stay.there().surelyTouches(FIRST, LAST)
-                    || (soldier.duties().isEmpty() && stay.there().surelyTouches(LAST, LAST + 180))) {
-                return Answer.usually(FactKind.ORDERS_LENGTH, () -> "for twelve months or longer", stay.basis());
+        for (var assignment : soldier.every(Assignment.class)) {
+            if (assignment.from().isPresent()
+                    && assignment.to().isPresent()
+                    && assignment.from().get().latest().toEpochDay() <= LAST
+                    && assignment.to().get().earliest().toEpochDay() >= FIRST
+                    && assignment.to().get().earliest().toEpochDay()
+                                    - assignment.from().get().latest().toEpochDay()
+                                    + 1
+                            >= YEAR) {
+                return Answer.met(() -> "a year and more with " + assignment.designation(), assignment.basis());
             }
         }
         return Answer.usually(

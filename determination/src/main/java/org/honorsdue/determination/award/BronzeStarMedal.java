@@ -37,7 +37,7 @@ final class BronzeStarMedal {
         var separate = draft.law("badge-award-is-separate");
         var valor = draft.law("v-for-heroism");
         var noV = draft.law("no-v-from-badge");
-        return draft.route("By order", draft.clause("order", soldier -> inOrders(soldier, AWARD, NAME)))
+        return draft.route("By order", draft.clause("order", BronzeStarMedal::ordered))
                 .route(
                         "On a combat badge",
                         draft.clause("badge-counts-as-citation", BronzeStarMedal::hasCombatBadge),
@@ -67,6 +67,17 @@ final class BronzeStarMedal {
                 .pointedAtWhen(soldier ->
                         CombatBadges.pointedAt(soldier) || defender(soldier).speaks())
                 .rule();
+    }
+
+    /** A badge that is not of the war is no reason to look for an order; only a claim or an order is. */
+    private static Answer ordered(Dossier soldier) {
+        var answer = inOrders(soldier, AWARD, NAME);
+        if (soldier.claims(AWARD).any() || !soldier.orders(AWARD).isEmpty()) {
+            return answer;
+        }
+        return hasCombatBadge(soldier).isMet() && badgeOfTheWar(soldier).isNotMet()
+                ? Answer.notMet(() -> "no order is shown, and the badge is not of the war")
+                : answer;
     }
 
     private static Answer hasCombatBadge(Dossier soldier) {
@@ -179,7 +190,8 @@ final class BronzeStarMedal {
 
     private static boolean forHeroism(Dossier soldier) {
         return soldier.orders(AWARD).stream().anyMatch(AwardOrder::heroism)
-                || (soldier.claims(AWARD).withOrder().isPresent()
+                || (soldier.orders(AWARD).isEmpty()
+                        && soldier.claims(AWARD).withOrder().isPresent()
                         && soldier.claims(AWARD).devices(Device.LETTER_V) > 0);
     }
 
@@ -196,6 +208,14 @@ final class BronzeStarMedal {
         }
         var claims = soldier.claims(AWARD);
         if (claims.devices(Device.LETTER_V) == 0) {
+            return;
+        }
+        if (!soldier.orders(AWARD).isEmpty()) {
+            tally.because(
+                    valor,
+                    Answer.notMet(
+                            () -> "the paper types a V, the order does not give heroism as its ground",
+                            soldier.orders(AWARD).get(0).basis()));
             return;
         }
         var cited = claims.withOrder();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.honorsdue.determination.dossier.Abroad;
 import org.honorsdue.determination.dossier.Claims;
 import org.honorsdue.determination.dossier.Dossier;
@@ -14,8 +15,11 @@ import org.honorsdue.determination.law.Statutes;
 import org.honorsdue.determination.law.Tally;
 import org.honorsdue.reference.Theater;
 import org.honorsdue.reference.history.AssaultLanding;
+import org.honorsdue.reference.history.Campaign;
 import org.honorsdue.reference.law.LawClause;
+import org.honorsdue.reference.paper.MilitarySpecialty;
 import org.honorsdue.service.fact.Assault;
+import org.honorsdue.service.fact.Assignment;
 import org.honorsdue.service.fact.Basis;
 import org.honorsdue.service.fact.Device;
 import org.honorsdue.service.paper.Entry;
@@ -32,6 +36,9 @@ import org.jspecify.annotations.Nullable;
  * elsewhere they are told and not counted.
  */
 final class CampaignStars {
+    /** Words for parachute and glider units as clerks type them: common practice, no source. */
+    private static final Pattern AIRBORNE = Pattern.compile("\\b(prcht|para|pir|gli|gir|a\\s?/?\\s?b|abn|airborne)");
+
     private final Theater theater;
     private final String award;
     private final LawClause star;
@@ -93,7 +100,7 @@ final class CampaignStars {
                     .filter(fought -> fought.campaign().theater() == theater)
                     .ifPresent(found::add);
         }
-        for (var campaign : soldier.history().reference().campaigns()) {
+        for (var campaign : soldier.anyCredits() ? soldier.history().reference().campaigns() : List.<Campaign>of()) {
             if (campaign.theater() == theater && !soldier.credits(campaign.id()).isEmpty()) {
                 soldier.history()
                         .campaign(campaign.id())
@@ -234,21 +241,25 @@ final class CampaignStars {
                 tally.further(FactKind.ASSAULT, () -> "a credited assault: " + assault.campaign());
             }
         }
-        if (typed && proven == 0) {
+        boolean borneOut = typed && proven == 0 && possible(soldier);
+        if (borneOut) {
             tally.because(arrowhead, Answer.met(() -> "the paper types it on the ribbon", claims.bases()));
-            boolean any = soldier.history().assaults().stream()
-                    .anyMatch(landing -> landing.credited()
-                            && soldier.campaigns().stream()
-                                    .anyMatch(claim -> claim.campaign().equals(landing.campaign())));
             tally.caution(
-                    any
-                            ? () ->
-                                    "The arrowhead follows the unit's listing for a landing or jump; the listing was not seen."
-                            : () ->
-                                    "No credited landing or jump belongs to the campaigns named: look the arrowhead up.");
+                    () -> "The arrowhead follows the unit's listing for a landing or jump; the listing was not seen.");
+        } else if (typed && proven == 0) {
+            tally.because(
+                    arrowhead,
+                    Answer.open(
+                            FactKind.ASSAULT, () -> "a landing or jump for which his unit was listed", claims.bases()));
+            tally.further(
+                    FactKind.ASSAULT,
+                    () -> "a landing or jump for which his unit was listed, without which no arrowhead is worn");
+            tally.caution(
+                    () ->
+                            "An arrowhead is typed, but no credited landing or jump fits his campaigns and dates: none is counted.");
         }
         UnitStars.landings(soldier, theater, proven > 0, tally);
-        if (typed || proven > 0) {
+        if (borneOut || proven > 0) {
             tally.worn(Device.ARROWHEAD, 1, landings);
         }
         if (proven > 1) {
@@ -257,6 +268,38 @@ final class CampaignStars {
         if (proven > 0 && !typed && claims.any()) {
             tally.shortOnPaper();
         }
+    }
+
+    /** Whether a credited landing fits a campaign he is named for while he was there; jumps only for airborne men. */
+    private static boolean possible(Dossier soldier) {
+        boolean airborne = airborne(soldier);
+        for (var landing : soldier.history().assaults()) {
+            boolean amphibious = landing.means().toLowerCase(Locale.ROOT).contains("amphib");
+            if (!landing.credited()
+                    || !(amphibious || airborne)
+                    || soldier.campaigns().stream()
+                            .noneMatch(claim -> claim.campaign().equals(landing.campaign()))) {
+                continue;
+            }
+            long first = landing.dates().first().toEpochDay();
+            long last = landing.dates().last().toEpochDay();
+            if (soldier.overseasUnknown()
+                    || soldier.abroad().stream().anyMatch(stay -> stay.there().mayTouch(first, last))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean airborne(Dossier soldier) {
+        if (soldier.claims("parachutist-badge").any()
+                || soldier.claims("glider-badge").any()
+                || soldier.specialty(MilitarySpecialty::airborne)) {
+            return true;
+        }
+        return soldier.facts().every(Assignment.class).stream()
+                .map(assignment -> assignment.designation().toLowerCase(Locale.ROOT))
+                .anyMatch(words -> AIRBORNE.matcher(words).find());
     }
 
     /** Whether the assault in evidence is one for which the Army gave credit. */

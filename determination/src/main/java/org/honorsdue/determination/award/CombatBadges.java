@@ -11,6 +11,9 @@ import org.honorsdue.determination.law.Answer;
 import org.honorsdue.determination.law.FactKind;
 import org.honorsdue.determination.law.Rule;
 import org.honorsdue.determination.law.Statutes;
+import org.honorsdue.determination.law.Tally;
+import org.honorsdue.reference.Theater;
+import org.honorsdue.reference.law.LawClause;
 import org.honorsdue.reference.paper.MilitarySpecialty;
 import org.honorsdue.service.fact.Assignment;
 import org.honorsdue.service.fact.AwardClaim;
@@ -30,6 +33,7 @@ final class CombatBadges {
 
     private static final long WAR_BEGAN = LocalDate.of(1941, 12, 7).toEpochDay();
     private static final long WAR_ENDED = LocalDate.of(1945, 9, 2).toEpochDay();
+    private static final long EUROPE_ENDED = LocalDate.of(1945, 5, 11).toEpochDay();
 
     private CombatBadges() {}
 
@@ -39,6 +43,7 @@ final class CombatBadges {
 
     private static Rule infantryman(Statutes law) {
         var draft = law.award(INFANTRYMAN);
+        var oneAward = draft.law("one-award");
         return draft.route(
                         "Infantryman in ground combat",
                         draft.clause("infantryman", CombatBadges::infantryman),
@@ -50,6 +55,7 @@ final class CombatBadges {
                 .told("specialty-is-not-proof", "The route asks for the order or the entry of the badge.")
                 .device("one-award")
                 .counted((soldier, tally) -> {
+                    onlyOne(soldier, tally, INFANTRYMAN, oneAward);
                     if (soldier.claims(INFANTRYMAN).any() && !infantryLeaning(soldier)) {
                         tally.caution(
                                 () ->
@@ -63,6 +69,7 @@ final class CombatBadges {
 
     private static Rule medical(Statutes law) {
         var draft = law.award(MEDICAL);
+        var oneAward = draft.law("one-award");
         return draft.route(
                         "Medical man with the infantry in combat",
                         draft.clause("medical-man", CombatBadges::medical),
@@ -71,8 +78,19 @@ final class CombatBadges {
                 .told("satisfactory-duty", "The commander who gave the badge decided it.")
                 .told("hospital-work", "The route asks for the order or the entry of the badge.")
                 .device("one-award")
+                .counted((soldier, tally) -> onlyOne(soldier, tally, MEDICAL, oneAward))
                 .pointedAtWhen(soldier -> pointedAt(soldier) && medicalMan(soldier))
                 .rule();
+    }
+
+    private static void onlyOne(Dossier soldier, Tally tally, String badge, LawClause oneAward) {
+        if (soldier.claims(badge).awards() > 1) {
+            tally.because(
+                    oneAward,
+                    Answer.notMet(
+                            () -> "the paper names it twice; it is worn once",
+                            soldier.claims(badge).bases()));
+        }
     }
 
     /** Whether what the papers show makes a combat badge worth asking for. */
@@ -165,6 +183,9 @@ final class CombatBadges {
         if (!soldier.duties().isEmpty() && !soldier.maybeOnDuty(WAR_BEGAN, WAR_ENDED)) {
             return Answer.notMet(() -> "he was not in the service between 7 December 1941 and 2 September 1945", basis);
         }
+        if (!wasAbroadWhileTheyFought(soldier)) {
+            return Answer.notMet(() -> "he reached no theatre while there was ground combat in it", basis);
+        }
         if (date.isPresent() && date.get().toEpochDay() > WAR_ENDED + 365 * 4L) {
             return Answer.notMet(() -> "the badge is of " + InWords.day(date.get()), basis);
         }
@@ -178,6 +199,22 @@ final class CombatBadges {
                     : Answer.met(() -> "the order came after the fight, his campaigns lie in the war", basis);
         }
         return Answer.met(() -> "in ground combat of the war", basis);
+    }
+
+    /** Ground combat ended on 11 May 1945 in Europe (Central Europe campaign) and on 2 September 1945 in the Pacific. */
+    private static boolean wasAbroadWhileTheyFought(Dossier soldier) {
+        if (soldier.overseasUnknown()) {
+            return true;
+        }
+        for (var stay : soldier.abroad()) {
+            boolean pacific =
+                    stay.mayBeIn(Theater.ASIATIC_PACIFIC) && stay.there().mayTouch(WAR_BEGAN, WAR_ENDED);
+            boolean europe = stay.mayBeIn(Theater.EAME) && stay.there().mayTouch(WAR_BEGAN, EUROPE_ENDED);
+            if (pacific || europe) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Answer inOrders(Dossier soldier, String badge, String name) {

@@ -28,14 +28,25 @@ final class ForeignDecorations {
         var draft = law.award(award);
         var level = draft.law("level-of-citation");
         return draft.route("By order", draft.clause("order", soldier -> hisOwn(soldier, award, name)))
-                .told("unit-award-gives-nothing", "Only an order that names him opens the route.")
+                .bar("unit-award-gives-nothing", soldier -> onlyTheUnits(soldier, award))
                 .device("level-of-citation")
+                .expectedWhen(soldier -> !soldier.credits(award).isEmpty())
                 .counted((soldier, tally) -> {
                     tally.because(
                             level, Answer.open(FactKind.FOREIGN_AWARD, () -> "him the decoration, and at what level"));
                     tally.count(Math.max(1, soldier.claims(award).awards()));
                 })
                 .rule();
+    }
+
+    private static Answer onlyTheUnits(Dossier soldier, String award) {
+        return soldier.credits(award).isEmpty()
+                        || soldier.claims(award).any()
+                        || !soldier.orders(award).isEmpty()
+                ? Answer.no()
+                : Answer.met(
+                        () -> "only the unit's is shown",
+                        soldier.credits(award).get(0).basis());
     }
 
     private static Rule luxembourg(Statutes law) {

@@ -26,7 +26,9 @@ final class ForeignUnitAwards {
 
     private static Rule french(Statutes law) {
         String award = "french-fourragere";
-        return fourragere(law.award(award), award).device("four-citations").rule();
+        return fourragere(law.award(award), award)
+                .told("four-citations", "The colors follow from the unit's citations and not from the man.")
+                .rule();
     }
 
     private static Statutes.Draft fourragere(Statutes.Draft draft, String award) {

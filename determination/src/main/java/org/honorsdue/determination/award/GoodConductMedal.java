@@ -223,7 +223,8 @@ final class GoodConductMedal {
             lower = conduct.basis();
         }
         if (lower != null) {
-            return Answer.open(FactKind.CONDUCT, () -> "excellent by his commander, whatever the paper says", lower);
+            var basis = lower;
+            return Answer.notMet(() -> "a lower rating is on record", basis);
         }
         return Answer.open(FactKind.CONDUCT, () -> "excellent");
     }

@@ -77,7 +77,7 @@ final class OccupationMedal {
                 .told("temporary-duty", "A place on the paper or a station in evidence is taken as a normal post.")
                 .device("germany-clasp")
                 .device("japan-clasp")
-                .device("berlin-airlift-device")
+                .told("berlin-airlift-device", "The airlift lies outside the forms this program reads.")
                 .counted((soldier, tally) -> {
                     clasp(soldier, tally, Side.EUROPE, Device.GERMANY_CLASP, germany);
                     clasp(soldier, tally, Side.FAR_EAST, Device.JAPAN_CLASP, japan);
@@ -290,10 +290,47 @@ final class OccupationMedal {
     }
 
     private static Answer thirtyDaysSomewhere(Dossier soldier, Side side) {
-        return enough(
-                wordsOnly(soldier, side),
-                countsFrom(soldier, side),
-                areas(soldier, side).get(0).dates().last().toEpochDay());
+        long from = countsFrom(soldier, side);
+        long to = areas(soldier, side).get(0).dates().last().toEpochDay();
+        var words = wordsOnly(soldier, side);
+        var answer = enough(words, from, to);
+        if (answer.isNotMet() || words.isEmpty()) {
+            return answer;
+        }
+        var elsewhere = outsideTheAreas(soldier);
+        if (!elsewhere.isEmpty() && longestGap(words, elsewhere, from, to) < THIRTY_DAYS) {
+            return Answer.notMet(
+                    () -> "the days after the surrender were spent elsewhere: "
+                            + elsewhere.get(0).inWords(),
+                    elsewhere.stream().map(Abroad::basis).toList());
+        }
+        return answer;
+    }
+
+    /** Stations known to lie outside every named area. */
+    private static List<Abroad> outsideTheAreas(Dossier soldier) {
+        return soldier.abroad().stream()
+                .filter(stay -> stay.kind() == Abroad.Kind.STATION && !inNamedArea(stay))
+                .filter(stay -> stay.place().isPresent() && stay.occupation() == Place.Occupation.NONE)
+                .toList();
+    }
+
+    /** The longest run of days of the theatre stays that no station elsewhere surely covers. */
+    private static long longestGap(List<Abroad> words, List<Abroad> elsewhere, long from, long to) {
+        long longest = 0;
+        for (var stay : words) {
+            long run = 0;
+            long last = Math.min(to, stay.there().lastLatest());
+            for (long day = Math.max(from, stay.there().firstEarliest()); day <= last; day++) {
+                long here = day;
+                boolean known = elsewhere.stream()
+                        .anyMatch(station -> station.there().firstLatest() <= here
+                                && station.there().lastEarliest() >= here);
+                run = known ? 0 : run + 1;
+                longest = Math.max(longest, run);
+            }
+        }
+        return longest;
     }
 
     private static Answer laterPart(Dossier soldier, Side side) {
@@ -306,7 +343,10 @@ final class OccupationMedal {
         long last = gateEnds(soldier, side);
         boolean unitElsewhere = UnitPlaces.outsideOnly(soldier, first, last);
         for (var claim : soldier.campaigns()) {
-            if (claim.campaign().equals("EA-CEN") && side == Side.EUROPE && !unitElsewhere) {
+            if (claim.campaign().equals("EA-CEN")
+                    && side == Side.EUROPE
+                    && !unitElsewhere
+                    && outsideTheAreas(soldier).isEmpty()) {
                 return Answer.usually(
                         FactKind.STATION,
                         () -> side.areas + " for thirty days running" + UnitPlaces.inWords(soldier, first, last),

@@ -3,6 +3,7 @@ package org.honorsdue.determination.award;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.honorsdue.determination.dossier.Abroad;
 import org.honorsdue.determination.dossier.Dossier;
@@ -51,7 +52,7 @@ final class PhilippineAwards {
     private static Rule defense(Statutes law) {
         var draft = law.award(DEFENSE);
         var star = draft.law("star-for-both");
-        var engagement = draft.clause("engagement", soldier -> campaign(soldier, DEFENDERS, DEFENSE));
+        var engagement = draft.clause("engagement", PhilippineAwards::defended);
         var thirty = draft.clause("thirty-days", soldier -> thirtyDays(soldier, DEFENSE_BEGAN, DEFENSE_ENDED));
         return draft.route("In an engagement", engagement)
                 .route("Thirty days there", thirty)
@@ -146,6 +147,21 @@ final class PhilippineAwards {
                 + soldier.claims(award).devices(Device.STAR_UNSPECIFIED);
     }
 
+    /** On Bataan or in the Manila Bay forts, taken prisoner there, or with the campaign on the paper. */
+    private static Answer defended(Dossier soldier) {
+        for (var stay : soldier.abroad()) {
+            String words = stay.destination().toLowerCase(Locale.ROOT);
+            boolean fort = words.contains("bataan") || words.contains("corregidor") || words.contains("manila bay");
+            boolean taken = stay.kind() == Abroad.Kind.CAPTIVITY
+                    && soldier.history().inPhilippines(stay)
+                    && stay.there().firstLatest() <= DEFENSE_ENDED;
+            if ((fort || taken) && stay.there().surelyTouches(DEFENSE_BEGAN, DEFENSE_ENDED)) {
+                return Answer.met(stay::inWords, stay.basis());
+            }
+        }
+        return campaign(soldier, DEFENDERS, DEFENSE);
+    }
+
     private static Answer campaign(Dossier soldier, Set<String> campaigns, String award) {
         for (var claim : soldier.campaigns()) {
             if (campaigns.contains(claim.campaign())) {
@@ -212,7 +228,8 @@ final class PhilippineAwards {
     }
 
     private static Answer bothRibbons(Dossier soldier) {
-        var defense = holds(soldier, DEFENSE, DEFENDERS, DEFENSE_BEGAN, DEFENSE_ENDED);
+        var engaged = defended(soldier);
+        var defense = engaged.isMet() ? engaged : thirtyDays(soldier, DEFENSE_BEGAN, DEFENSE_ENDED);
         var liberation =
                 holds(soldier, LIBERATION, Set.of("AP-LEY", "AP-LUZ", "AP-SPH"), LIBERATION_BEGAN, LIBERATION_ENDED);
         if (defense.isMet() && liberation.isMet()) {

@@ -12,6 +12,7 @@ import org.honorsdue.determination.law.Statutes;
 import org.honorsdue.service.fact.Captivity;
 import org.honorsdue.service.fact.Device;
 import org.honorsdue.service.fact.Statement;
+import org.honorsdue.service.paper.Entry;
 
 /**
  * Prisoner of War Medal: captivity by an enemy after 5 April 1917, however short (one day was enough in file 9510773).
@@ -73,6 +74,9 @@ final class PrisonerOfWarMedal {
                     FactKind.CAPTIVITY,
                     () -> "for any time",
                     soldier.claims(AWARD).bases());
+        }
+        if (soldier.facts().supplied(Entry.REMARKS) && !saidToBe(soldier)) {
+            return Answer.notMet(() -> "the remarks name no captivity, and nothing else does");
         }
         return Answer.open(
                 FactKind.CAPTIVITY,

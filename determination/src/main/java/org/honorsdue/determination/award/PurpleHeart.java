@@ -129,10 +129,15 @@ final class PurpleHeart {
         }
         var claim = soldier.claims(AWARD).sure();
         if (claim.isPresent()) {
-            return Answer.usually(
-                    FactKind.WOUND_BY_ENEMY,
-                    () -> "a wound on a day and at a place to be found",
-                    claim.get().basis());
+            return soldier.noneTyped(Entry.WOUNDS)
+                    ? Answer.open(
+                            FactKind.WOUND_BY_ENEMY,
+                            () -> "a wound, though the entry of wounds says none",
+                            claim.get().basis())
+                    : Answer.usually(
+                            FactKind.WOUND_BY_ENEMY,
+                            () -> "a wound on a day and at a place to be found",
+                            claim.get().basis());
         }
         if (soldier.claims(AWARD).any()) {
             return Answer.open(

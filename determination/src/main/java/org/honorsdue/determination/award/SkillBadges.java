@@ -125,9 +125,16 @@ final class SkillBadges {
 
     private static Rule glider(Statutes law) {
         var draft = law.award(GLIDER);
+        var noStar = draft.law("no-official-star");
         return draft.route("Completed the course", draft.clause("course", soldier -> gliderCourse(soldier)))
                 .route("Made a combat landing", draft.clause("combat-landing", soldier -> assaulted(soldier, "glider")))
                 .device("no-official-star")
+                .counted((soldier, tally) -> {
+                    var claims = soldier.claims(GLIDER);
+                    if (claims.devices(Device.BRONZE_SERVICE_STAR) + claims.devices(Device.STAR_UNSPECIFIED) > 0) {
+                        tally.because(noStar, Answer.notMet(() -> "the paper types a star", claims.bases()));
+                    }
+                })
                 .rule();
     }
 

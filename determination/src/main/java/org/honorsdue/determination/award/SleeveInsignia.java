@@ -145,7 +145,8 @@ final class SleeveInsignia {
             return 0;
         }
         var period = Period.between(LocalDate.ofEpochDay(first), LocalDate.ofEpochDay(last + 1));
-        return (int) period.toTotalMonths() * MONTH + period.getDays();
+        // Days short of a calendar month are never a month, even where the month has thirty-one.
+        return (int) period.toTotalMonths() * MONTH + Math.min(MONTH - 1, period.getDays());
     }
 
     private static String inWords(int days) {
@@ -254,6 +255,13 @@ final class SleeveInsignia {
             if (button.issued()) {
                 return Answer.met(() -> "the button was issued", button.basis());
             }
+        }
+        var withheld = soldier.every(LapelButton.class);
+        if (!withheld.isEmpty()) {
+            return Answer.open(
+                    FactKind.CONDUCT,
+                    () -> "worthy of an honorable discharge, the button having been withheld",
+                    withheld.get(0).basis());
         }
         if (soldier.death().isPresent()) {
             return Answer.notMet(

@@ -31,6 +31,9 @@ final class TheaterMedals {
     private static final String CERTIFICATE =
             "A casefile has no kind of evidence for the certificate; a campaign named on the paper is taken as service in the theatre.";
 
+    private static final String OTHER_WAY_TO_A_STAR =
+            "Another way to the star of a campaign that the paper names; the paper does not say which way he had it.";
+
     private TheaterMedals() {}
 
     static List<Rule> rules(Statutes law) {
@@ -51,13 +54,13 @@ final class TheaterMedals {
                 .told("window", "Asked together with the assignment and with the days of temporary duty.")
                 .told("combat", CERTIFICATE)
                 .device("campaign-star")
-                .device("star-by-decoration")
-                .device("star-by-certificate")
-                .device("star-by-normal-post")
-                .device("star-by-vessel")
-                .device("star-by-evasion")
+                .told("star-by-decoration", OTHER_WAY_TO_A_STAR)
+                .told("star-by-certificate", OTHER_WAY_TO_A_STAR)
+                .told("star-by-normal-post", OTHER_WAY_TO_A_STAR)
+                .told("star-by-vessel", OTHER_WAY_TO_A_STAR)
+                .told("star-by-evasion", OTHER_WAY_TO_A_STAR)
                 .device("no-star-in-captivity")
-                .device("unit-lists")
+                .told("unit-lists", "Asked for each campaign as the unit's credit and his presence.")
                 .device("silver-star")
                 .device("arrowhead")
                 .device("one-arrowhead")
@@ -144,6 +147,11 @@ final class TheaterMedals {
         }
         var claim = soldier.claims(award).sure();
         if (claim.isPresent()) {
+            if (elsewhere && !best.isUnknown() && wholeRecordShown(soldier)) {
+                return Answer.notMet(
+                        () -> "the ribbon is on the paper, but by its own dates he was never there",
+                        claim.get().basis());
+            }
             return elsewhere && !best.isUnknown()
                     ? Answer.open(
                             FactKind.OVERSEAS_DATES,
@@ -157,14 +165,41 @@ final class TheaterMedals {
         if (best.speaks()) {
             return best;
         }
-        if (elsewhere || soldier.overseasUnknown() && !maybeAbroad(soldier, window.first(), window.last())) {
+        if (elsewhere || !soldier.maybeOnDuty(window.first(), window.last()) || anotherTheaterNamed(soldier, theater)) {
             return Answer.no();
         }
         return Answer.open(FactKind.OVERSEAS_DATES, () -> during(theater, window.first(), window.last()));
     }
 
-    private static boolean maybeAbroad(Dossier soldier, long first, long last) {
-        return soldier.maybeOnDuty(first, last);
+    /** Whether every stay abroad has its place and both its ends, so that a missing theatre is really missing. */
+    private static boolean wholeRecordShown(Dossier soldier) {
+        for (var stay : soldier.abroad()) {
+            var days = stay.there();
+            if (stay.theaters().size() != 1
+                    || days.firstLatest() - days.firstEarliest() > 31
+                    || days.lastLatest() - days.lastEarliest() > 31) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The paper names another theatre by its ribbon or a campaign: the service overseas was there. */
+    private static boolean anotherTheaterNamed(Dossier soldier, Theater theater) {
+        for (var claim : soldier.campaigns()) {
+            var fought = soldier.history().campaign(claim.campaign());
+            if (fought.isPresent() && fought.get().campaign().theater() != theater) {
+                return true;
+            }
+        }
+        for (var other : List.of(EUROPEAN, PACIFIC)) {
+            if (soldier.history().reference().theaters().stream()
+                            .anyMatch(window -> window.medal().equals(other) && window.theater() != theater)
+                    && soldier.claims(other).any()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static String during(Theater theater, long first, long last) {

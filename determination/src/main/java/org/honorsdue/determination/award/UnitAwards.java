@@ -146,7 +146,7 @@ final class UnitAwards {
             }
         }
         var claim = soldier.claims(award).sure();
-        if (claim.isPresent() && !best.isMet()) {
+        if (claim.isPresent() && !best.isNotMet() || claim.isPresent() && !best.speaks()) {
             return Answer.usually(
                     FactKind.UNIT_PRESENCE,
                     () -> "the cited unit in the cited action",

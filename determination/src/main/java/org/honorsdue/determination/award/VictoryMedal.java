@@ -44,16 +44,9 @@ final class VictoryMedal {
     }
 
     private static Answer onActiveDuty(Dossier soldier) {
-        var duty = soldier.onDuty(FIRST, LAST);
-        if (duty.isPresent()) {
-            return Answer.met(
-                    () -> "on active service from " + duty.get().days().inWords(),
-                    duty.get().basis());
-        }
-        for (var stay : soldier.abroad()) {
-            if (stay.there().surelyTouches(FIRST, LAST)) {
-                return Answer.met(stay::inWords, stay.basis());
-            }
+        var served = soldier.served(FIRST, LAST);
+        if (served.isPresent()) {
+            return Answer.met(served.get().words(), served.get().basis());
         }
         for (var claim : soldier.campaigns()) {
             if (soldier.history().campaign(claim.campaign()).isPresent()) {

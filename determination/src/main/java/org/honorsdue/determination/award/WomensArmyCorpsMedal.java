@@ -3,6 +3,7 @@ package org.honorsdue.determination.award;
 import java.time.LocalDate;
 import java.util.Locale;
 import org.honorsdue.determination.dossier.Dossier;
+import org.honorsdue.determination.dossier.InWords;
 import org.honorsdue.determination.law.Answer;
 import org.honorsdue.determination.law.FactKind;
 import org.honorsdue.determination.law.Rule;
@@ -10,6 +11,7 @@ import org.honorsdue.determination.law.Statutes;
 import org.honorsdue.service.fact.ArmFact;
 import org.honorsdue.service.fact.Component;
 import org.honorsdue.service.fact.School;
+import org.honorsdue.service.fact.Tour;
 
 /**
  * Women's Army Corps Service Medal: service in the Auxiliary Corps before 1 September 1943 and in the Corps after.
@@ -27,6 +29,7 @@ final class WomensArmyCorpsMedal {
 
     static Rule rule(Statutes law) {
         var draft = law.award(AWARD);
+        var nothingWorn = draft.law("no-device");
         return draft.route(
                         "In both corps",
                         draft.clause("waac-service", WomensArmyCorpsMedal::inTheAuxiliary),
@@ -34,6 +37,13 @@ final class WomensArmyCorpsMedal {
                 .bar("other-women", WomensArmyCorpsMedal::inNeither)
                 .told("both-corps", "The route asks for both.")
                 .device("no-device")
+                .counted((soldier, tally) -> {
+                    var claims = soldier.claims(AWARD);
+                    if (claims.all().stream().anyMatch(claim -> !claim.devices().isEmpty())) {
+                        tally.because(
+                                nothingWorn, Answer.notMet(() -> "the paper types a device on it", claims.bases()));
+                    }
+                })
                 .pointedAtWhen(soldier -> soldier.maybeWoman() && inWomensCorps(soldier))
                 .expectedWhen(soldier -> soldier.maybeWoman() || inWomensCorps(soldier))
                 .rule();
@@ -50,8 +60,21 @@ final class WomensArmyCorpsMedal {
                 return Answer.met(() -> "served from " + duty.days().inWords(), duty.basis());
             }
         }
+        for (var tour : soldier.every(Tour.class)) {
+            if (tour.enlisted().isPresent()
+                    && tour.enlisted().get().latest().toEpochDay() <= AUXILIARY_ENDED
+                    && tour.enlisted().get().earliest().toEpochDay() >= AUXILIARY_BEGAN) {
+                return Answer.met(
+                        () -> "enlisted on " + InWords.date(tour.enlisted().get()), tour.basis());
+            }
+        }
         if (says(soldier, "waac") || says(soldier, "auxiliary")) {
             return Answer.met(() -> "the Auxiliary Corps is named");
+        }
+        // The Corps often took its women over on a new paper, so an entry in its first month proves nothing.
+        if (!soldier.duties().isEmpty()
+                && soldier.duties().stream().allMatch(duty -> duty.days().firstEarliest() > CORPS_BEGAN + 30)) {
+            return Answer.notMet(() -> "entered the service after the Auxiliary Corps had ended");
         }
         if (soldier.claims(AWARD).any()) {
             return Answer.usually(
@@ -59,11 +82,7 @@ final class WomensArmyCorpsMedal {
                     () -> "the Auxiliary Corps before 1 September 1943",
                     soldier.claims(AWARD).bases());
         }
-        // The corps often took its women over on a new paper, so an entry on or after 1 September 1943 proves nothing.
-        return soldier.duties().stream().allMatch(duty -> duty.days().firstEarliest() > CORPS_BEGAN + 30)
-                        && !soldier.duties().isEmpty()
-                ? Answer.notMet(() -> "entered the service after the Auxiliary Corps had ended")
-                : Answer.open(FactKind.COMPONENT, () -> "the Auxiliary Corps before 1 September 1943");
+        return Answer.open(FactKind.COMPONENT, () -> "the Auxiliary Corps before 1 September 1943");
     }
 
     private static Answer inTheCorps(Dossier soldier) {

@@ -9,6 +9,7 @@ import org.honorsdue.service.fact.Basis;
 /**
  * Time outside the continental United States.
  *
+ * @param paper number of the paper; 0 when it is known from evidence
  * @param kind what shows it
  * @param there the days at the destination
  * @param portToPort the days from leaving to reaching the United States; the same as {@code there} where no crossing is
@@ -18,6 +19,7 @@ import org.honorsdue.service.fact.Basis;
  * @param place the place in the tables, when the word names one
  */
 public record Abroad(
+        int paper,
         Kind kind,
         Stretch there,
         Stretch portToPort,
@@ -32,7 +34,9 @@ public record Abroad(
         /** Duty at a place, from evidence. */
         STATION,
         /** Captivity. */
-        CAPTIVITY
+        CAPTIVITY,
+        /** A wound at a place outside the United States: he was there that day. */
+        WOUND
     }
 
     /** Whether it surely was in that theatre. */
@@ -52,6 +56,10 @@ public record Abroad(
 
     /** {@code in ETO from 29 August 1944 to 1 November 1945}. */
     public String inWords() {
-        return (kind == Kind.CAPTIVITY ? "a prisoner" : "in " + destination) + " from " + there.inWords();
+        return switch (kind) {
+            case DESTINATION, STATION -> "in " + destination + " from " + there.inWords();
+            case CAPTIVITY -> "a prisoner from " + there.inWords();
+            case WOUND -> "wounded at " + destination;
+        };
     }
 }

@@ -9,16 +9,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.honorsdue.reference.Theater;
 import org.honorsdue.reference.paper.MilitarySpecialty;
 import org.honorsdue.service.Sex;
 import org.honorsdue.service.fact.ArmFact;
+import org.honorsdue.service.fact.Assignment;
 import org.honorsdue.service.fact.AwardClaim;
 import org.honorsdue.service.fact.AwardOrder;
+import org.honorsdue.service.fact.Basis;
 import org.honorsdue.service.fact.CampaignClaim;
 import org.honorsdue.service.fact.Captivity;
 import org.honorsdue.service.fact.Death;
 import org.honorsdue.service.fact.MilitaryGrade;
+import org.honorsdue.service.fact.NoneTyped;
 import org.honorsdue.service.fact.Origin;
 import org.honorsdue.service.fact.OverseasStay;
 import org.honorsdue.service.fact.PartialDate;
@@ -30,6 +34,7 @@ import org.honorsdue.service.fact.Specialty;
 import org.honorsdue.service.fact.Station;
 import org.honorsdue.service.fact.Tour;
 import org.honorsdue.service.fact.UnitCredit;
+import org.honorsdue.service.fact.Wound;
 import org.honorsdue.service.paper.Entry;
 import org.jspecify.annotations.Nullable;
 
@@ -40,6 +45,8 @@ import org.jspecify.annotations.Nullable;
 public final class Dossier {
     /** The longest crossing that a missing date may hide, in days. Common practice, no source. */
     private static final long CROSSING = 60;
+
+    private static final long MONTH = 31;
 
     private static final Comparator<ServiceFact> BY_PLACE_READ =
             Comparator.<ServiceFact>comparingLong(Dossier::placeRead).thenComparing(ServiceFact::toString);
@@ -170,6 +177,48 @@ public final class Dossier {
         return Optional.empty();
     }
 
+    /**
+     * What shows that he served on some day of the span: a paper's dates, time abroad, or a dated membership of a unit.
+     *
+     * @param words as a phrase that can follow a colon
+     */
+    public record Served(Supplier<String> words, Basis basis) {}
+
+    public Optional<Served> served(long first, long last) {
+        var duty = onDuty(first, last);
+        if (duty.isPresent()) {
+            var days = duty.get().days();
+            return Optional.of(new Served(
+                    () -> "on active service from " + days.inWords(), duty.get().basis()));
+        }
+        for (var stay : abroad) {
+            if (stay.there().surelyTouches(first, last)) {
+                return Optional.of(new Served(stay::inWords, stay.basis()));
+            }
+        }
+        for (var assignment : every(Assignment.class)) {
+            if (assignment.from().isPresent() || assignment.to().isPresent()) {
+                var days = Stretch.of(assignment.from(), assignment.to(), Stretch.LONG_AGO, Stretch.LONG_AFTER);
+                if (days.surelyTouches(first, last)) {
+                    return Optional.of(new Served(
+                            () -> "with %s from %s".formatted(assignment.designation(), days.inWords()),
+                            assignment.basis()));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether the clerk typed that there is none in that entry of some paper. */
+    public boolean noneTyped(Entry entry) {
+        for (var none : facts.every(NoneTyped.class)) {
+            if (none.entry() == entry) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether he may have been on active service on some day of the span. */
     public boolean maybeOnDuty(long first, long last) {
         if (duties.isEmpty()) {
@@ -254,6 +303,7 @@ public final class Dossier {
             if (!station.theaters().equals(Set.of(Theater.CONTINENTAL_US))) {
                 var days = Stretch.of(station.from(), station.to(), Stretch.LONG_AGO, Stretch.LONG_AFTER);
                 built.add(new Abroad(
+                        0,
                         Abroad.Kind.STATION,
                         days,
                         days,
@@ -267,6 +317,7 @@ public final class Dossier {
             var days = Stretch.of(captivity.from(), captivity.to(), Stretch.LONG_AGO, Stretch.LONG_AFTER);
             var place = captivity.place().flatMap(name -> history.place(Optional.empty(), name));
             built.add(new Abroad(
+                    0,
                     Abroad.Kind.CAPTIVITY,
                     days,
                     days,
@@ -274,6 +325,23 @@ public final class Dossier {
                     captivity.place().orElse("a place not named"),
                     place,
                     captivity.basis()));
+        }
+        for (var wound : facts.every(Wound.class)) {
+            var place = wound.place().flatMap(name -> history.place(Optional.empty(), name));
+            if (place.isPresent()
+                    && wound.date().isPresent()
+                    && !place.get().theaters().contains(Theater.CONTINENTAL_US)) {
+                var day = Stretch.of(wound.date(), wound.date(), 0, 0);
+                built.add(new Abroad(
+                        0,
+                        Abroad.Kind.WOUND,
+                        day,
+                        day,
+                        place.get().theaters(),
+                        wound.place().get(),
+                        place,
+                        wound.basis()));
+            }
         }
         if (built.size() > 1) {
             built.sort(Comparator.<Abroad>comparingLong(stay -> stay.there().firstEarliest())
@@ -321,6 +389,7 @@ public final class Dossier {
                         .map(left -> Math.min(Stretch.latest(left) + CROSSING, Math.max(lastDay, lastLatest)))
                         .orElse(lastLatest));
         return new Abroad(
+                stay.paper(),
                 Abroad.Kind.DESTINATION,
                 there,
                 Stretch.between(outEarliest, outLatest, backEarliest, backLatest),
@@ -339,35 +408,53 @@ public final class Dossier {
         return Stretch.between(Stretch.LONG_AGO, Stretch.LONG_AFTER, Stretch.LONG_AGO, Stretch.LONG_AFTER);
     }
 
-    /** Whether the papers shown leave open if he was abroad at all. */
+    /** Whether the papers shown leave open if he was abroad at some time that they do not tell. */
     public boolean overseasUnknown() {
         return overseasUnknown;
     }
 
     private boolean isOverseasUnknown() {
-        for (var stay : abroad) {
-            if (stay.kind() == Abroad.Kind.DESTINATION) {
-                return false;
-            }
-        }
-        boolean noneTyped = false;
-        for (var total : facts.every(ServiceTotal.class)) {
-            if (total.kind() == ServiceTotal.Kind.FOREIGN) {
-                if (total.years() + total.months() + total.days() > 0) {
-                    return true;
-                }
-                noneTyped = true;
-            }
-        }
-        if (noneTyped) {
-            return false;
-        }
-        for (var unread : facts.unread()) {
-            if (unread.entry() == Entry.SERVICE_OUTSIDE_US) {
+        for (int paper = 1; paper <= facts.papers(); paper++) {
+            if (overseasUnknown(paper)) {
                 return true;
             }
         }
-        return !facts.supplied(Entry.SERVICE_OUTSIDE_US);
+        return facts.papers() == 0;
+    }
+
+    /**
+     * Whether one paper leaves it open. It does not when it lists destinations, when the clerk typed that there was no
+     * foreign service, or when the continental service fills the tour. An entry left blank proves nothing.
+     */
+    boolean overseasUnknown(int paper) {
+        for (var stay : abroad) {
+            if (stay.kind() == Abroad.Kind.DESTINATION && stay.paper() == paper) {
+                return false;
+            }
+        }
+        for (var none : facts.every(NoneTyped.class)) {
+            if (none.paper() == paper
+                    && (none.entry() == Entry.SERVICE_OUTSIDE_US || none.entry() == Entry.FOREIGN_SERVICE)) {
+                return false;
+            }
+        }
+        for (var total : facts.every(ServiceTotal.class)) {
+            if (total.paper() != paper) {
+                continue;
+            }
+            if (total.kind() == ServiceTotal.Kind.FOREIGN) {
+                return total.years() + total.months() + total.days() > 0;
+            }
+            if (total.kind() == ServiceTotal.Kind.CONTINENTAL && fills(total)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean fills(ServiceTotal total) {
+        var tour = tourOf(total.paper());
+        return HomeTime.days(total) >= tour.lastLatest() - tour.firstEarliest() + 1 - MONTH;
     }
 
     /** Days on active service inside the continental United States within the dates of the American Theater. */
@@ -435,6 +522,11 @@ public final class Dossier {
     /** Orders crediting a unit with an award or with a campaign. */
     public List<UnitCredit> credits(String award) {
         return credits.getOrDefault(award, List.of());
+    }
+
+    /** Whether any order credits a unit. */
+    public boolean anyCredits() {
+        return !credits.isEmpty();
     }
 
     private static <T> Map<String, List<T>> byKey(List<T> values, Function<T, String> key) {

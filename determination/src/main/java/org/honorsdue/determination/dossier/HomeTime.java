@@ -21,68 +21,72 @@ public record HomeTime(long sure, long possible, List<Basis> rests) {
         var rests = new ArrayList<Basis>();
         long sure = 0;
         long possible = 0;
-        long outside = 0;
         for (var duty : soldier.duties()) {
             rests.add(duty.basis());
-            long first = Math.max(duty.days().firstLatest(), window.first());
-            long last = Math.min(duty.days().lastEarliest(), window.last());
-            sure += Math.max(0, last - first + 1);
-            if (!soldier.overseasUnknown()) {
-                sure -= covered(soldier, first, last, true);
-            }
-            long mayFirst = Math.max(duty.days().firstEarliest(), window.first());
-            long mayLast = Math.min(duty.days().lastLatest(), window.last());
-            possible += Math.max(0, mayLast - mayFirst + 1) - covered(soldier, mayFirst, mayLast, false);
-            outside += duty.days().possibleDays(Stretch.LONG_AGO, window.first() - 1)
-                    + duty.days().possibleDays(window.last() + 1, Stretch.LONG_AFTER);
+            var here = under(duty, soldier, window, rests);
+            sure += here[0];
+            possible += Math.max(here[0], here[1]);
         }
         for (var stay : soldier.abroad()) {
             rests.add(stay.basis());
         }
-        long served = sure;
-        if (soldier.overseasUnknown()) {
+        return new HomeTime(sure, possible, rests);
+    }
+
+    /** Days at home under one paper: at least, and at most. */
+    private static long[] under(Duty duty, Dossier soldier, History.Days window, List<Basis> rests) {
+        var days = duty.days();
+        long first = Math.max(days.firstLatest(), window.first());
+        long last = Math.min(days.lastEarliest(), window.last());
+        long served = Math.max(0, last - first + 1);
+        long mayFirst = Math.max(days.firstEarliest(), window.first());
+        long mayLast = Math.min(days.lastLatest(), window.last());
+        long mayServe = Math.max(0, mayLast - mayFirst + 1);
+        long outside = days.possibleDays(Stretch.LONG_AGO, window.first() - 1)
+                + days.possibleDays(window.last() + 1, Stretch.LONG_AFTER);
+        boolean unknown = soldier.overseasUnknown(duty.paper());
+        long foreign = typed(soldier, duty.paper(), ServiceTotal.Kind.FOREIGN, rests);
+        long home = typed(soldier, duty.paper(), ServiceTotal.Kind.CONTINENTAL, rests);
+
+        long sure;
+        long possible = mayServe - covered(soldier, mayFirst, mayLast, false);
+        if (!unknown) {
+            sure = served - covered(soldier, first, last, true);
+        } else if (foreign >= 0) {
+            sure = Math.max(0, served - foreign);
+            possible = Math.min(possible, mayServe - Math.max(0, foreign - outside));
+        } else {
             sure = 0;
         }
-        long foreign = total(soldier, ServiceTotal.Kind.FOREIGN, rests);
-        if (foreign >= 0 && soldier.overseasUnknown()) {
-            sure = Math.max(0, served - foreign);
-            possible = Math.min(possible, Math.max(0, possible - Math.max(0, foreign - outside)));
-        }
-        long home = total(soldier, ServiceTotal.Kind.CONTINENTAL, rests);
         if (home >= 0) {
-            long least = Math.max(0, home - outside);
-            if (soldier.overseasUnknown() && foreign < 0) {
+            long least = Math.min(mayServe, Math.max(0, home - outside));
+            if (unknown) {
                 sure = Math.min(least, served);
                 possible = Math.min(possible, home);
             } else {
+                // Where crossings and typed total disagree, neither decides alone.
                 sure = Math.min(sure, home);
-                possible = Math.max(possible, Math.min(least, possible + outside));
+                possible = Math.max(possible, least);
             }
         }
-        return new HomeTime(sure, Math.max(sure, possible), rests);
+        return new long[] {Math.max(0, sure), possible};
     }
 
-    /** The typed total of all papers, in days; -1 when a paper lacks it. */
-    private static long total(Dossier soldier, ServiceTotal.Kind kind, List<Basis> rests) {
-        var typed = soldier.every(ServiceTotal.class);
-        long days = 0;
-        for (var duty : soldier.duties()) {
-            boolean found = false;
-            for (var total : typed) {
-                if (total.kind() == kind && total.paper() == duty.paper()) {
-                    long months = (long) (total.months() * MONTH);
-                    long inPaper = total.years() * 365L + months + total.days();
-                    days += total.years() == 0 ? Math.min(364, inPaper) : inPaper;
-                    rests.add(total.basis());
-                    found = true;
-                    break;
-                }
-            }
-            if (!found) {
-                return -1;
+    private static long typed(Dossier soldier, int paper, ServiceTotal.Kind kind, List<Basis> rests) {
+        for (var total : soldier.every(ServiceTotal.class)) {
+            if (total.kind() == kind && total.paper() == paper) {
+                rests.add(total.basis());
+                return days(total);
             }
         }
-        return soldier.duties().isEmpty() ? -1 : days;
+        return -1;
+    }
+
+    /** A typed total in days; less than a year in months and days is never a year of days. */
+    static long days(ServiceTotal total) {
+        long months = (long) (total.months() * MONTH);
+        long days = total.years() * 365L + months + total.days();
+        return total.years() == 0 ? Math.min(364, days) : days;
     }
 
     /** How many of the days from first to last he was away: at most, or at least. */

@@ -129,6 +129,16 @@ public final class Answer {
         return missing == null ? words.get() : "not shown that " + missing.sentence(words.get());
     }
 
+    /** Whether anything on the papers or in the evidence stands behind it. */
+    boolean hasEvidence() {
+        for (var basis : rests) {
+            if (!basis.origins().isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The characters and pieces of evidence it rests on. */
     public List<Origin> origins() {
         if (rests.size() == 1) {

@@ -40,6 +40,7 @@ public final class Ruling {
     private Standing standing = Standing.NOT_AUTHORIZED;
     private @Nullable Route best;
     private int fewestOpen = Integer.MAX_VALUE;
+    private int fewestBlind = Integer.MAX_VALUE;
     private boolean skippedForDate;
 
     private Ruling(Rule rule, Dossier soldier, LocalDate asOf, boolean datesMatter) {
@@ -61,7 +62,9 @@ public final class Ruling {
         if (!notYetCreated) {
             var ruling = new Ruling(rule, soldier, asOf, true);
             ruling.decide();
-            if (ruling.standing != Standing.NOT_AUTHORIZED || !ruling.skippedForDate) {
+            boolean due = ruling.standing == Standing.AUTHORIZED || ruling.standing == Standing.PRESUMED;
+            boolean stillOpen = ruling.standing == Standing.UNSETTLED && shown;
+            if (due || stillOpen || !ruling.skippedForDate) {
                 return ruling.worthSaying(shown, asked)
                         ? Optional.of(ruling.finding(shown, settlement))
                         : Optional.empty();
@@ -70,6 +73,11 @@ public final class Ruling {
         var later = new Ruling(rule, soldier, asOf, false);
         later.decide();
         boolean dueLater = later.standing == Standing.AUTHORIZED || later.standing == Standing.PRESUMED;
+        if (!dueLater && !notYetCreated) {
+            var now = new Ruling(rule, soldier, asOf, true);
+            now.decide();
+            return now.worthSaying(shown, asked) ? Optional.of(now.finding(shown, settlement)) : Optional.empty();
+        }
         return dueLater || shown || asked ? Optional.of(later.notLawThatDay(shown, notYetCreated)) : Optional.empty();
     }
 
@@ -105,6 +113,7 @@ public final class Ruling {
             }
         }
         int open = openBars;
+        int blind = 0;
         boolean usual = usualBars;
         for (var clause : route.clauses()) {
             var answer = clause.about(soldier);
@@ -114,13 +123,18 @@ public final class Ruling {
             if (answer.isUnknown()) {
                 open++;
                 usual &= answer.usual();
+                blind += answer.hasEvidence() ? 0 : 1;
             }
         }
         var here = open == 0 ? Standing.AUTHORIZED : open == 1 && usual ? Standing.PRESUMED : Standing.UNSETTLED;
-        if (here.compareTo(standing) < 0 || (here == standing && open < fewestOpen)) {
+        // Among routes as good as each other the one that something points to is shown.
+        boolean better = here.compareTo(standing) < 0
+                || (here == standing && (open < fewestOpen || (open == fewestOpen && blind < fewestBlind)));
+        if (better) {
             standing = here;
             best = route;
             fewestOpen = open;
+            fewestBlind = blind;
         }
     }
 
