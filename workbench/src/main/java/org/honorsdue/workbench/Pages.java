@@ -9,8 +9,13 @@ import java.util.Map;
 record Pages(TemplateEngine engine) {
     /** Answers with a page. */
     void show(Context answer, String name, Map<String, Object> parameters) {
+        answer.contentType("text/html; charset=utf-8").result(text(name, parameters));
+    }
+
+    /** A page, or a part of one, as text. */
+    String text(String name, Map<String, Object> parameters) {
         var out = new StringOutput();
         engine.render(name, parameters, out);
-        answer.contentType("text/html; charset=utf-8").result(out.toString());
+        return out.toString();
     }
 }
