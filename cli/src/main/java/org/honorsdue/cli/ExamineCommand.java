@@ -11,9 +11,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.honorsdue.determination.finding.Findings;
+import org.honorsdue.determination.nextsteps.NextSteps;
+import org.honorsdue.determination.since.ThenAndSince;
 import org.honorsdue.documents.findings.FindingsJson;
 import org.honorsdue.documents.findings.FindingsText;
 import org.honorsdue.documents.findings.Ink;
+import org.honorsdue.documents.findings.NextStepsText;
+import org.honorsdue.documents.findings.ThenAndSinceText;
 import org.honorsdue.documents.letter.Correspondence;
 import org.honorsdue.documents.letter.Dossier;
 import org.honorsdue.documents.letter.Masking;
@@ -69,6 +74,11 @@ final class ExamineCommand implements Callable<Integer> {
 
     @Option(names = "--proof", description = "show every clause with its answer, not only those that decided")
     private boolean proof;
+
+    @Option(
+            names = "--then-and-since",
+            description = "in text, also what was due the day he left, what later law changed, and what is due now")
+    private boolean thenAndSince;
 
     @Option(
             names = "--private",
@@ -129,7 +139,7 @@ final class ExamineCommand implements Callable<Integer> {
         return switch (format) {
             case TEXT -> {
                 var ink = output.isEmpty() ? Terminal.ink() : Ink.PLAIN;
-                yield bytes(new FindingsText(reference, ink, Terminal.width(), proof).write(title(casefile), findings));
+                yield bytes(text(examination, casefile, facts, findings, ink));
             }
             case JSON ->
                 bytes(
@@ -150,6 +160,21 @@ final class ExamineCommand implements Callable<Integer> {
                 yield format == Format.HTML ? bytes(html) : new Press().print(html, day);
             }
         };
+    }
+
+    private String text(Examination examination, Casefile casefile, ServiceFacts facts, Findings findings, Ink ink) {
+        var reference = examination.reference();
+        int width = Terminal.width();
+        var further = new ArrayList<String>();
+        if (thenAndSince) {
+            var clocks = ThenAndSince.of(examination.examiner(), facts, reference, findings.asOf());
+            further.add(new ThenAndSinceText(ink, width).write(clocks));
+        }
+        String next = new NextStepsText(ink, width).write(NextSteps.of(findings, facts, reference));
+        if (!next.isEmpty()) {
+            further.add(next);
+        }
+        return new FindingsText(reference, ink, width, proof).write(title(casefile), findings, further);
     }
 
     /** The soldier and what the paper calls him, as the head of the page. */

@@ -28,6 +28,7 @@ import picocli.CommandLine.ParseResult;
             ExamineCommand.class,
             DecodeCommand.class,
             LawCommand.class,
+            UnitCommand.class,
             RibbonsCommand.class,
             BatchCommand.class
         })

@@ -3,6 +3,7 @@ package org.honorsdue.documents.findings;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +20,6 @@ import org.honorsdue.determination.finding.OnPaper;
 import org.honorsdue.determination.finding.Standing;
 import org.honorsdue.determination.finding.Verdict;
 import org.honorsdue.determination.finding.WornDevice;
-import org.honorsdue.reference.Grade;
 import org.honorsdue.reference.Reference;
 import org.honorsdue.reference.paper.ProofDocument;
 import org.honorsdue.service.fact.Origin;
@@ -27,6 +27,9 @@ import org.honorsdue.service.fact.Origin;
 /** Findings for a reader: what is right, what is due, what needs proof, what is not due, each with its reason. */
 public final class FindingsText {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+
+    /** Parts a clause from what was found about the soldier, in the words of the findings. */
+    private static final String HERE = " Here: ";
 
     private final Ink ink;
     private final int width;
@@ -42,8 +45,11 @@ public final class FindingsText {
                 .collect(Collectors.toMap(ProofDocument::id, document -> document, (a, b) -> a, LinkedHashMap::new));
     }
 
-    /** @param title the soldier, as a reader would head the page; may be empty */
-    public String write(String title, Findings findings) {
+    /**
+     * @param title the soldier, as a reader would head the page; may be empty
+     * @param further parts to stand between the findings and the summary, such as the next steps
+     */
+    public String write(String title, Findings findings, List<String> further) {
         var page = new Column(width);
         if (!title.isBlank()) {
             page.line(ink.bold(title));
@@ -54,6 +60,9 @@ public final class FindingsText {
         }
         crosschecks(page, findings);
         leftOver(page, findings);
+        for (var part : further) {
+            page.gap().line(part.stripTrailing());
+        }
         summary(page, findings);
         page.gap().paragraph("", FindingsJson.ADVICE, ink::dim);
         return page.toString();
@@ -113,8 +122,9 @@ public final class FindingsText {
         for (var device : finding.devices()) {
             page.paragraph("      with ", device(device));
         }
-        for (var ground : grounds(finding)) {
-            ground(page, ground);
+        var quoted = new HashSet<Origin>();
+        for (var same : byClause(grounds(finding))) {
+            grounds(page, same, quoted);
         }
         if (!finding.whyNotOnPaper().isBlank()) {
             page.paragraph("      not on the paper: ", finding.whyNotOnPaper());
@@ -146,29 +156,60 @@ public final class FindingsText {
         return deciding.isEmpty() ? finding.grounds() : deciding;
     }
 
-    private void ground(Column page, Ground ground) {
-        String mark = switch (ground.verdict()) {
+    /** Grounds that rest on one clause with one answer, together: three stars by one paragraph are one line. */
+    private static List<List<Ground>> byClause(List<Ground> grounds) {
+        var groups = new LinkedHashMap<String, List<Ground>>();
+        for (var ground : grounds) {
+            groups.computeIfAbsent(ground.clause() + ground.verdict(), clause -> new ArrayList<>())
+                    .add(ground);
+        }
+        return List.copyOf(groups.values());
+    }
+
+    /** @param quoted what was quoted under this finding before; nothing is quoted twice */
+    private void grounds(Column page, List<Ground> same, Set<Origin> quoted) {
+        var first = same.get(0);
+        String mark = switch (first.verdict()) {
             case MET -> "      + ";
             case NOT_MET -> "      - ";
             case UNKNOWN -> "      ? ";
         };
-        page.paragraph(mark, ground.says());
-        String authority = ground.authority().text();
-        if (ground.authority().grade() == Grade.MEMORY) {
-            authority += " (text not yet read)";
-        } else if (ground.authority().grade() == Grade.SECONDARY) {
-            authority += " (read at second hand)";
-        }
+        page.paragraph(mark, says(same));
+        String authority = first.authority().text()
+                + switch (first.authority().grade()) {
+                    case TEXT -> "";
+                    case SECONDARY -> " (read at second hand)";
+                    case MEMORY -> " (text not yet read)";
+                };
         page.paragraph("        ", authority, ink::dim);
-        for (var origin : ground.evidence()) {
-            page.paragraph("        ", origin(origin), ink::dim);
+        var quotations = same.stream()
+                .flatMap(ground -> ground.evidence().stream())
+                .filter(quoted::add)
+                .map(FindingsText::origin)
+                .distinct()
+                .collect(Collectors.joining("; "));
+        if (!quotations.isEmpty()) {
+            page.paragraph("        ", quotations, ink::dim);
         }
+    }
+
+    /** The clause once, then what was found about this soldier for each ground. */
+    private static String says(List<Ground> same) {
+        var words = new StringBuilder(same.get(0).says().stripTrailing());
+        for (var ground : same.subList(1, same.size())) {
+            int here = ground.says().indexOf(HERE);
+            String found = here < 0 ? ground.says() : ground.says().substring(here + HERE.length());
+            if (words.indexOf(found) < 0) {
+                words.setLength(words.charAt(words.length() - 1) == '.' ? words.length() - 1 : words.length());
+                words.append("; ").append(found);
+            }
+        }
+        return words.toString();
     }
 
     private static String origin(Origin origin) {
         if (origin instanceof Origin.OnPaper typed) {
-            return "paper %d, %s: \"%s\""
-                    .formatted(typed.paper(), typed.entry().key().replace('_', ' '), typed.text());
+            return "%s: \"%s\"".formatted(typed.entry().key().replace('_', ' '), typed.text());
         }
         if (origin instanceof Origin.InEvidence item) {
             return "evidence %d, %s: %s%s"
@@ -211,6 +252,9 @@ public final class FindingsText {
         String written = switch (device.device()) {
             case GOOD_CONDUCT_CLASP -> "the Good Conduct clasp with %d loops".formatted(device.count());
             case LETTER_V -> "the letter V";
+            case FOREIGN_SERVICE_CLASP -> "the FOREIGN SERVICE clasp";
+            case GERMANY_CLASP -> "the GERMANY clasp";
+            case JAPAN_CLASP -> "the JAPAN clasp";
             default -> device.count() == 1 ? "1 " + name : device.count() + " " + plural(name);
         };
         return device.standsFor().isEmpty() ? written : written + ": " + String.join(", ", device.standsFor());
