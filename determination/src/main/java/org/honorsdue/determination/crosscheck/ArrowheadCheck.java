@@ -12,19 +12,22 @@ import org.honorsdue.reference.Reference;
 import org.honorsdue.reference.Theater;
 import org.honorsdue.reference.history.AssaultLanding;
 import org.honorsdue.reference.history.Campaign;
+import org.honorsdue.reference.paper.MilitarySpecialty;
 import org.honorsdue.service.fact.Assault;
 import org.honorsdue.service.fact.AwardClaim;
 import org.honorsdue.service.fact.CampaignClaim;
 import org.honorsdue.service.fact.Device;
 import org.honorsdue.service.fact.ServiceFact;
 import org.honorsdue.service.fact.ServiceFacts;
+import org.honorsdue.service.fact.Specialty;
 import org.honorsdue.service.paper.Entry;
 
 /**
  * An arrowhead typed on a theatre ribbon against the assault landings, jumps and glider landings of the campaigns named,
  * on days when he was in the theatre. One arrowhead a ribbon, however many assaults.
  *
- * <p>The list of assaults is from memory and incomplete, so every landing in it counts here, credited or not.
+ * <p>The list of assaults is from memory. Where only a landing whose credit was refused or is disputed would fit, one cannot
+ * tell; and such a jump or glider landing counts only for a man whose paper shows anything airborne.
  */
 final class ArrowheadCheck implements Check {
     private static final Provenance RULE = new Provenance(
@@ -75,7 +78,7 @@ final class ArrowheadCheck implements Check {
         restsOn.addAll(claims);
         var evidence = facts.every(Assault.class);
         var named = claims.stream().map(CampaignClaim::campaign).toList();
-        boolean shown = OnePaper.allOf(facts).stream().allMatch(paper -> paper.readWhole(Entry.BATTLES_AND_CAMPAIGNS));
+        boolean shown = OnePaper.readWhole(facts, Entry.BATTLES_AND_CAMPAIGNS);
         if (!evidence.isEmpty()) {
             restsOn.addAll(evidence);
             comparison.agrees("An assault is in evidence for the arrowhead typed.", medal, restsOn);
@@ -89,8 +92,11 @@ final class ArrowheadCheck implements Check {
                     Entry.BATTLES_AND_CAMPAIGNS);
             return;
         }
+        boolean airborne = airborne(facts);
         var landings = reference.assaults().stream()
                 .filter(landing -> named.contains(landing.campaign()))
+                .filter(landing ->
+                        landing.credited() || airborne || landing.means().equals("amphibious"))
                 .toList();
         if (landings.isEmpty()) {
             comparison.disagrees(
@@ -119,7 +125,7 @@ final class ArrowheadCheck implements Check {
             Comparison comparison) {
         var there =
                 Abroad.of(facts).stream().filter(stay -> stay.mayLieIn(theater)).toList();
-        boolean crossings = OnePaper.allOf(facts).stream().allMatch(OnePaper::crossingsShown);
+        boolean crossings = OnePaper.crossingsShown(facts);
         if (there.isEmpty() || !crossings) {
             comparison.cannotTell(
                     "An arrowhead is typed; the crossings do not tell whether he was there in time.",
@@ -131,10 +137,18 @@ final class ArrowheadCheck implements Check {
         there.forEach(stay -> restsOn.add(stay.fact()));
         var possible = landings.stream()
                 .filter(landing -> there.stream().anyMatch(stay -> stay.days().overlaps(landing.dates())))
-                .findFirst();
-        if (possible.isPresent()) {
+                .min(Comparator.comparing(landing -> !landing.credited()));
+        if (possible.isPresent() && possible.get().credited()) {
             comparison.agrees(
                     "An arrowhead is typed, and he was in the theatre at the time of a landing (%s)."
+                            .formatted(possible.get().place()),
+                    medal,
+                    restsOn);
+            return;
+        }
+        if (possible.isPresent()) {
+            comparison.cannotTell(
+                    "An arrowhead is typed; the only landing that would fit (%s) is one whose credit was refused or is disputed."
                             .formatted(possible.get().place()),
                     medal,
                     restsOn);
@@ -154,6 +168,18 @@ final class ArrowheadCheck implements Check {
                 Entry.SERVICE_OUTSIDE_US);
     }
 
+    /** Wings, a glider badge, an airborne specialty: something that a man who jumped or rode a glider would have. */
+    private boolean airborne(ServiceFacts facts) {
+        return facts.every(AwardClaim.class).stream()
+                        .anyMatch(claim -> claim.award().equals("parachutist-badge")
+                                || claim.award().equals("glider-badge")
+                                || claim.award().equals("aviation-badge"))
+                || facts.every(Specialty.class).stream()
+                        .flatMap(specialty -> specialty.number().stream())
+                        .flatMap(number -> reference.specialty(number).stream())
+                        .anyMatch(specialty -> specialty.airborne() != MilitarySpecialty.Leaning.NO);
+    }
+
     private static long gap(List<Abroad> there, AssaultLanding landing) {
         return there.stream()
                 .mapToLong(stay -> Abroad.gap(stay.days(), landing.dates()))
@@ -162,8 +188,7 @@ final class ArrowheadCheck implements Check {
     }
 
     private static boolean campaignsBlank(ServiceFacts facts) {
-        return facts.papers() > 0
-                && OnePaper.allOf(facts).stream().allMatch(paper -> paper.readWhole(Entry.BATTLES_AND_CAMPAIGNS));
+        return facts.papers() > 0 && OnePaper.readWhole(facts, Entry.BATTLES_AND_CAMPAIGNS);
     }
 
     private Optional<Campaign> campaign(CampaignClaim claim) {

@@ -117,7 +117,7 @@ final class CampaignDatesCheck implements Check {
 
     private static void say(
             ServiceFacts facts, String says, Set<String> medal, List<ServiceFact> restsOn, Comparison comparison) {
-        boolean all = OnePaper.allOf(facts).stream().allMatch(OnePaper::crossingsShown);
+        boolean all = OnePaper.crossingsShown(facts);
         if (all) {
             comparison.disagrees(says, medal, restsOn, Entry.SERVICE_OUTSIDE_US);
         } else {
@@ -165,7 +165,7 @@ final class CampaignDatesCheck implements Check {
             Comparison comparison) {
         var restsOn = new ArrayList<ServiceFact>();
         restsOn.add(claim);
-        boolean shown = OnePaper.allOf(facts).stream().allMatch(OnePaper::crossingsShown);
+        boolean shown = OnePaper.crossingsShown(facts);
         if (shown) {
             comparison.disagrees(
                     "%s is named, but the paper shows no service outside the United States.".formatted(campaign.name()),

@@ -13,6 +13,7 @@ import org.honorsdue.service.fact.AwardClaim;
 import org.honorsdue.service.fact.Conduct;
 import org.honorsdue.service.fact.Death;
 import org.honorsdue.service.fact.MilitaryGrade;
+import org.honorsdue.service.fact.NoneTyped;
 import org.honorsdue.service.fact.Origin;
 import org.honorsdue.service.fact.PartialDate;
 import org.honorsdue.service.fact.SeparationReason;
@@ -132,6 +133,7 @@ final class GoodConductCheck implements Check {
                         .anyMatch(reason ->
                                 reason.reason().toLowerCase(Locale.ROOT).contains("commission"))
                 || paper.facts().all().stream()
+                        .filter(fact -> !(fact instanceof NoneTyped))
                         .flatMap(fact -> fact.basis().origins().stream())
                         .anyMatch(origin ->
                                 origin instanceof Origin.OnPaper typed && typed.entry() == Entry.PRIOR_SERVICE);

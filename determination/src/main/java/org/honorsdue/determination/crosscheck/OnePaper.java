@@ -24,6 +24,16 @@ record OnePaper(ServiceFacts facts, int number) {
                 .toList();
     }
 
+    /** Whether there are papers and every one of them tells of every crossing. */
+    static boolean crossingsShown(ServiceFacts facts) {
+        return facts.papers() > 0 && allOf(facts).stream().allMatch(OnePaper::crossingsShown);
+    }
+
+    /** Whether there are papers and that entry of every one of them was shown and read. */
+    static boolean readWhole(ServiceFacts facts, Entry entry) {
+        return facts.papers() > 0 && allOf(facts).stream().allMatch(paper -> paper.readWhole(entry));
+    }
+
     /** The facts of one kind that rest on characters of this paper. */
     <T extends ServiceFact> List<T> every(Class<T> kind) {
         return facts.every(kind).stream().filter(this::holds).toList();

@@ -40,7 +40,8 @@ import org.honorsdue.service.paper.Entry;
  *
  * <p>What no text fixes is tried every way: three roundings of part-months, lost time taken off or not, no child to
  * three. A score dated 2 September 1945 may be the figure of 12 May carried over. That reading is tried with both kinds of
- * month rounded alike; if only it fits, one cannot tell, because an item not typed explains the score as well.
+ * month rounded alike, and with children only where the paper shows dependents: one assumption, not two. If only it fits,
+ * one cannot tell, because an item not typed explains the score as well.
  */
 final class PointsScoreCheck implements Check {
     private static final Provenance RULE = new Provenance(
@@ -121,6 +122,8 @@ final class PointsScoreCheck implements Check {
         var carriedOver = sheet.solutions().stream()
                 .filter(PointsSolution::fits)
                 .filter(PointsSolution::sameRounding)
+                .filter(solution ->
+                        solution.children() == 0 || children(paper).dependents().isPresent())
                 .findFirst();
         if (carriedOver.isPresent()) {
             comparison.cannotTell(

@@ -116,7 +116,7 @@ final class PrisonerDatesCheck implements Check {
     private static boolean abroad(
             ServiceFacts facts, PartialDate from, PartialDate to, List<ServiceFact> restsOn, Comparison comparison) {
         var stays = Abroad.of(facts);
-        boolean known = OnePaper.allOf(facts).stream().allMatch(OnePaper::crossingsShown);
+        boolean known = OnePaper.crossingsShown(facts);
         if (!known) {
             return true;
         }

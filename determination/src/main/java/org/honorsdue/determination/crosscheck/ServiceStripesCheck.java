@@ -105,15 +105,16 @@ final class ServiceStripesCheck implements Check {
                 .sum();
     }
 
-    /** The entry was shown, all of it was read, and no fact came of it: the clerk typed None or nothing. */
+    /** The clerk typed None, or the entry was shown and nothing came of it. */
     private static boolean noPriorService(OnePaper paper) {
-        return paper.readWhole(Entry.PRIOR_SERVICE)
-                && paper.facts().all().stream().noneMatch(ServiceStripesCheck::restsOnPriorService);
+        return paper.none(Entry.PRIOR_SERVICE).isPresent()
+                || paper.readWhole(Entry.PRIOR_SERVICE)
+                        && paper.facts().all().stream().noneMatch(fact -> standsIn(fact, Entry.PRIOR_SERVICE));
     }
 
-    private static boolean restsOnPriorService(ServiceFact fact) {
+    private static boolean standsIn(ServiceFact fact, Entry entry) {
         return fact.basis().origins().stream()
-                .anyMatch(origin -> origin instanceof Origin.OnPaper typed && typed.entry() == Entry.PRIOR_SERVICE);
+                .anyMatch(origin -> origin instanceof Origin.OnPaper typed && typed.entry() == entry);
     }
 
     private static String stripesAre(int typed) {

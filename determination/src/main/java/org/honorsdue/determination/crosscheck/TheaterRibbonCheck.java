@@ -63,7 +63,7 @@ final class TheaterRibbonCheck implements Check {
                     restsOn);
             return;
         }
-        boolean known = OnePaper.allOf(facts).stream().allMatch(OnePaper::crossingsShown);
+        boolean known = OnePaper.crossingsShown(facts);
         if (!known) {
             comparison.cannotTell(
                     "The ribbon of %s is typed; the crossings were not all supplied or read."

@@ -86,9 +86,17 @@ final class WoundDatesCheck implements Check {
         var restsOn = new ArrayList<ServiceFact>();
         restsOn.add(wound);
         if (!day.overlaps(WAR)) {
+            var stays = Abroad.of(facts);
+            boolean home = !stays.isEmpty()
+                    && stays.stream().noneMatch(stay -> stay.days().overlaps(day));
+            stays.forEach(stay -> restsOn.add(stay.fact()));
             comparison.disagrees(
-                    "%s lies %s outside the war (%s)."
-                            .formatted(when, Wording.days(Abroad.gap(day, WAR)), Wording.span(WAR)),
+                    "%s lies %s outside the war (%s)%s."
+                            .formatted(
+                                    when,
+                                    Wording.days(Abroad.gap(day, WAR)),
+                                    Wording.span(WAR),
+                                    home ? ", and outside the days he was abroad" : ""),
                     TOUCHED,
                     restsOn);
             return;
@@ -109,7 +117,7 @@ final class WoundDatesCheck implements Check {
             String when,
             List<ServiceFact> restsOn,
             Comparison comparison) {
-        boolean crossingsKnown = OnePaper.allOf(facts).stream().allMatch(OnePaper::crossingsShown);
+        boolean crossingsKnown = OnePaper.crossingsShown(facts);
         var stays = Abroad.of(facts);
         var then = stays.stream().filter(stay -> stay.days().overlaps(day)).toList();
         if (then.isEmpty()) {
@@ -198,7 +206,7 @@ final class WoundDatesCheck implements Check {
     }
 
     private static boolean campaignsShown(ServiceFacts facts) {
-        return OnePaper.allOf(facts).stream().allMatch(paper -> paper.readWhole(Entry.BATTLES_AND_CAMPAIGNS));
+        return OnePaper.readWhole(facts, Entry.BATTLES_AND_CAMPAIGNS);
     }
 
     private static String names(List<Campaign> campaigns) {

@@ -5,6 +5,7 @@ import static org.honorsdue.determination.crosscheck.Soldier.enlisted;
 import static org.honorsdue.determination.finding.Crosscheck.Outcome.AGREES;
 import static org.honorsdue.determination.finding.Crosscheck.Outcome.CANNOT_TELL;
 import static org.honorsdue.determination.finding.Crosscheck.Outcome.DISAGREES;
+import static org.honorsdue.reference.Theater.ASIATIC_PACIFIC;
 import static org.honorsdue.reference.Theater.EAME;
 
 import java.util.List;
@@ -74,5 +75,31 @@ class ArrowheadCheckTest {
     void campaigns_not_supplied_leave_it_open() {
         var soldier = abroad("1944-01-10").without(Entry.BATTLES_AND_CAMPAIGNS).ribbon("eame-campaign-medal", 1, 1);
         assertThat(on(soldier).get(0).outcome()).isEqualTo(CANNOT_TELL);
+    }
+
+    /** Kiska, 15 August 1943, unopposed: the credit is disputed in the table. */
+    @Test
+    void a_landing_of_disputed_credit_leaves_it_open() {
+        var soldier = enlisted("1942-06-01", "1946-01-10")
+                .abroad("1943-07-10", "1943-08-01", "Alaska", ASIATIC_PACIFIC, "1945-12-01", "1945-12-20")
+                .campaigns("AP-ALE")
+                .ribbon("asiatic-pacific-campaign-medal", 1, 1);
+        assertThat(on(soldier).get(0).outcome()).isEqualTo(CANNOT_TELL);
+    }
+
+    /** The gliders that flew into Bastogne carried supplies; a gunner of the line was not in them. */
+    @Test
+    void a_disputed_glider_landing_counts_only_for_an_airborne_man() {
+        assertThat(on(abroad("1944-07-13").campaigns("EA-NFR", "EA-ARD").ribbon("eame-campaign-medal", 2, 1))
+                        .get(0)
+                        .outcome())
+                .isEqualTo(DISAGREES);
+        assertThat(on(abroad("1944-07-13")
+                                .award("glider-badge")
+                                .campaigns("EA-NFR", "EA-ARD")
+                                .ribbon("eame-campaign-medal", 2, 1))
+                        .get(0)
+                        .outcome())
+                .isEqualTo(CANNOT_TELL);
     }
 }

@@ -12,6 +12,7 @@ import org.honorsdue.determination.crosscheck.points.RatingDate;
 import org.honorsdue.reference.DateSpan;
 import org.honorsdue.reference.Reference;
 import org.honorsdue.reference.Theater;
+import org.honorsdue.reference.history.AssaultLanding;
 import org.honorsdue.reference.history.Campaign;
 import org.honorsdue.service.fact.ServiceFacts;
 import org.honorsdue.service.fact.Tour;
@@ -158,6 +159,7 @@ final class InventedSoldier {
         stars = campaigns.size();
         arrowhead = voyage.isPresent()
                 && reference.assaults().stream()
+                        .filter(AssaultLanding::credited)
                         .anyMatch(landing ->
                                 campaigns.stream().anyMatch(one -> one.id().equals(landing.campaign()))
                                         && landing.dates().overlaps(voyage.get().there()))

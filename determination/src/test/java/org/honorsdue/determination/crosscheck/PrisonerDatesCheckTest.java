@@ -9,6 +9,8 @@ import static org.honorsdue.reference.Theater.EAME;
 import java.util.List;
 import org.honorsdue.determination.finding.Crosscheck;
 import org.honorsdue.reference.Reference;
+import org.honorsdue.service.fact.Captivity;
+import org.honorsdue.service.fact.ServiceFacts;
 import org.honorsdue.service.paper.Entry;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -70,5 +72,14 @@ class PrisonerDatesCheckTest {
         var soldier = enlisted("1943-02-03", "1945-04-01").without(Entry.SERVICE_OUTSIDE_US);
         assertThat(on(soldier.captive("1944-12-19", "1945-04-29")).get(0).outcome())
                 .isEqualTo(DISAGREES);
+    }
+
+    @Test
+    void a_man_of_whom_no_paper_is_known_is_not_accused_by_its_absence() {
+        var held = enlisted("1941-04-22", "1942-11-02").captive("1942-05-06", "1942-11-02");
+        var facts = held.facts().every(Captivity.class);
+        assertThat(check.compare(new ServiceFacts(facts, List.of(), List.of(), List.of())))
+                .extracting(Crosscheck::outcome)
+                .containsExactly(AGREES);
     }
 }

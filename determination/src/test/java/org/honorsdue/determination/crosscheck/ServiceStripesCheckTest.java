@@ -72,4 +72,14 @@ class ServiceStripesCheckTest {
                         .outcome())
                 .isEqualTo(AGREES);
     }
+
+    @Test
+    void None_typed_for_prior_service_rules_it_out() {
+        assertThat(on(enlisted("1943-01-12", "1945-11-11")
+                                .none(Entry.PRIOR_SERVICE)
+                                .award("service-stripes", 2))
+                        .get(0)
+                        .outcome())
+                .isEqualTo(DISAGREES);
+    }
 }
