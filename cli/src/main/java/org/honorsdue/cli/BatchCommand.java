@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "batch",
         mixinStandardHelpOptions = true,
+        header = "A whole collection, resumable.",
         description = {
             "Examines a whole collection: a folder of casefiles, or a file with one casefile (JSON) to a line.",
             "One line of JSON a soldier comes out, in the order of the input. Stopped and started again,",

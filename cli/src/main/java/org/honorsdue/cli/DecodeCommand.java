@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "decode",
         mixinStandardHelpOptions = true,
+        header = "What a line of typing means, token by token.",
         description = "What a line of typing means, token by token, and what stayed unread.")
 final class DecodeCommand implements Callable<Integer> {
     @Spec

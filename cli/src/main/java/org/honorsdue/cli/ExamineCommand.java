@@ -40,6 +40,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "examine",
         mixinStandardHelpOptions = true,
+        header = "The main job: every award authorized, with its proof, and what is open.",
         description = {
             "Every award the soldier was authorized, with its proof; what the paper left out;",
             "what is open and what would settle it; what is not due and why."

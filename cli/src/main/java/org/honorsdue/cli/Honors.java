@@ -29,8 +29,10 @@ import picocli.CommandLine.ParseResult;
             DecodeCommand.class,
             LawCommand.class,
             UnitCommand.class,
+            ScanCommand.class,
             RibbonsCommand.class,
-            BatchCommand.class
+            BatchCommand.class,
+            ServeCommand.class
         })
 public final class Honors {
     private Honors() {}

@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "law",
         mixinStandardHelpOptions = true,
+        header = "The law on an award as the tool holds it.",
         description = "The law on an award as the tool holds it: clauses, dates, citations, how far each was verified.")
 final class LawCommand implements Callable<Integer> {
     @Spec

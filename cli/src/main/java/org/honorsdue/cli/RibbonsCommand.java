@@ -20,6 +20,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "ribbons",
         mixinStandardHelpOptions = true,
+        header = "The ribbon rack, drawn to scale.",
         description = "The ribbon rack of what is authorized, in the order of precedence, drawn to scale.")
 final class RibbonsCommand implements Callable<Integer> {
     private static final int PRINT_RESOLUTION = 300;

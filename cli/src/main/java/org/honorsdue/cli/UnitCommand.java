@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "unit",
         mixinStandardHelpOptions = true,
+        header = "What is known of a unit, by any reasonable spelling.",
         description = {
             "A unit by any reasonable spelling: what it is, its parents, campaigns, assaults, citations,",
             "where it stood after the surrender, its patch, and how far each was verified."
