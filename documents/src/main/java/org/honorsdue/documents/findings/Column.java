@@ -31,6 +31,9 @@ public final class Column {
 
     /** A paragraph: the first line after {@code lead}, the others indented to the lead's length. */
     public Column paragraph(String lead, String words, UnaryOperator<String> ink) {
+        if (lead.length() > width / 2) {
+            return paragraph("", lead + words, ink);
+        }
         String indent = " ".repeat(lead.length());
         var lines = wrap(words, width - lead.length());
         for (int i = 0; i < lines.size(); i++) {
@@ -43,19 +46,26 @@ public final class Column {
         return paragraph(lead, words, UnaryOperator.identity());
     }
 
-    /** Breaks at spaces; a word longer than the column stands on a line of its own, unbroken. */
+    /** Breaks at spaces; a word longer than the column is cut where the column ends. */
     static List<String> wrap(String words, int width) {
+        int room = Math.max(8, width);
         var lines = new ArrayList<String>();
         var line = new StringBuilder();
         for (String word : words.strip().split("\\s+")) {
-            if (line.length() > 0 && line.length() + 1 + word.length() > width) {
+            String rest = word;
+            if (line.length() > 0 && line.length() + 1 + rest.length() > room) {
                 lines.add(line.toString());
                 line.setLength(0);
+            }
+            while (rest.length() > room) {
+                int cut = Character.isHighSurrogate(rest.charAt(room - 1)) ? room - 1 : room;
+                lines.add(rest.substring(0, cut));
+                rest = rest.substring(cut);
             }
             if (line.length() > 0) {
                 line.append(' ');
             }
-            line.append(word);
+            line.append(rest);
         }
         lines.add(line.toString());
         return lines;

@@ -2,17 +2,28 @@ package org.honorsdue.documents.letter;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.honorsdue.determination.Examiner;
 import org.honorsdue.determination.finding.Finding;
 import org.honorsdue.determination.finding.Findings;
 import org.honorsdue.determination.finding.Standing;
-import org.honorsdue.documents.page.Block;
+import org.honorsdue.determination.nextsteps.NextSteps;
+import org.honorsdue.reading.CasefileReader;
+import org.honorsdue.reading.EntryReading;
 import org.honorsdue.reference.Reference;
+import org.honorsdue.reference.law.Award;
 import org.honorsdue.reference.paper.ProofDocument;
 import org.honorsdue.service.Casefile;
+import org.honorsdue.service.fact.Death;
+import org.honorsdue.service.fact.PartialDate;
 import org.honorsdue.service.fact.PersonName;
 import org.honorsdue.service.fact.ServiceFacts;
+import org.honorsdue.service.fact.SexFact;
+import org.honorsdue.service.fact.Tour;
 import org.honorsdue.service.paper.Entry;
 import org.honorsdue.service.paper.Typed;
 
@@ -20,19 +31,87 @@ import org.honorsdue.service.paper.Typed;
  * Everything the letters of one case are made from.
  *
  * @param findings as of the day the letters bear
- * @param thenFindings as of the day of separation, when that is known
+ * @param thenFindings as of the day of separation or death, when that day is known
+ * @param steps what would settle the open questions with the least work
+ * @param readings per paper, each entry with characters as it was read
  * @param relation of whoever writes
- * @param rack the ribbon rack, when there is one to draw
  */
 public record Dossier(
         Casefile casefile,
         ServiceFacts facts,
         Findings findings,
         Optional<Findings> thenFindings,
+        NextSteps steps,
+        List<Map<Entry, EntryReading>> readings,
         Reference reference,
         Relation relation,
-        Masking masking,
-        Optional<Block.Drawing> rack) {
+        Masking masking) {
+    public Dossier {
+        readings = List.copyOf(readings);
+    }
+
+    /**
+     * Reads the casefile and examines the soldier under the law of the day the letters bear and of the day he left the
+     * service. The writer's relation is not stated yet, and what is private is masked.
+     *
+     * @param dated the day the letters bear
+     * @param asked award ids that must be answered even if nothing points to them
+     */
+    public static Dossier of(
+            Casefile casefile,
+            CasefileReader reader,
+            Reference reference,
+            Examiner examiner,
+            LocalDate dated,
+            Set<String> asked) {
+        var readings = IntStream.rangeClosed(1, casefile.papers().size())
+                .mapToObj(paper -> reader.readings(casefile, paper))
+                .toList();
+        return of(casefile, reader.read(casefile), readings, reference, examiner, dated, asked);
+    }
+
+    /** The same from facts that were read already. */
+    public static Dossier of(
+            Casefile casefile,
+            ServiceFacts facts,
+            List<Map<Entry, EntryReading>> readings,
+            Reference reference,
+            Examiner examiner,
+            LocalDate dated,
+            Set<String> asked) {
+        var findings = examiner.examine(facts, dated, asked);
+        return new Dossier(
+                casefile,
+                facts,
+                findings,
+                lastDay(facts).map(day -> examiner.examine(facts, day, asked)),
+                NextSteps.of(findings, facts, reference),
+                readings,
+                reference,
+                Relation.NOT_STATED,
+                Masking.SHARED);
+    }
+
+    /** The same case, written by somebody else. */
+    public Dossier from(Relation writer) {
+        return new Dossier(casefile, facts, findings, thenFindings, steps, readings, reference, writer, masking);
+    }
+
+    /** The same case, for other eyes. */
+    public Dossier masked(Masking how) {
+        return new Dossier(casefile, facts, findings, thenFindings, steps, readings, reference, relation, how);
+    }
+
+    /** The last day of service that is known to the day. */
+    private static Optional<LocalDate> lastDay(ServiceFacts facts) {
+        return Stream.concat(
+                        facts.every(Tour.class).stream().flatMap(tour -> tour.separated().stream()),
+                        facts.every(Death.class).stream().flatMap(death -> death.date().stream()))
+                .filter(PartialDate::isDay)
+                .map(PartialDate::latest)
+                .max(LocalDate::compareTo);
+    }
+
     /** Authorized awards, in the order of the findings. */
     List<Finding> authorized() {
         return standing(Standing.AUTHORIZED);
@@ -46,17 +125,28 @@ public record Dossier(
                 .toList();
     }
 
-    Optional<ProofDocument> document(String id) {
-        return reference.documents().stream()
-                .filter(document -> document.id().equals(id))
-                .findFirst();
+    /** Whether it is worn on the sleeve or the lapel and counts as no award of its own. */
+    boolean isInsigne(Finding finding) {
+        return reference
+                .award(finding.award())
+                .map(award -> award.kind() == Award.Kind.INSIGNE)
+                .orElse(false);
     }
 
-    /** What stands in an entry of any paper, as it may be shown; empty when nothing stands there. */
+    String meaning(Finding finding) {
+        return reference.award(finding.award()).map(Award::meaning).orElse("");
+    }
+
+    Optional<ProofDocument> document(String id) {
+        return reference.document(id);
+    }
+
+    /** What stands in an entry of the last paper that has it, as it may be shown; empty when nothing stands there. */
     Optional<String> typed(Entry entry) {
-        for (var paper : casefile.papers()) {
-            if (paper.entry(entry) instanceof Typed.Text text) {
-                return Optional.of(masking.show(entry, text.text().strip()));
+        for (int i = casefile.papers().size() - 1; i >= 0; i--) {
+            if (casefile.papers().get(i).entry(entry) instanceof Typed.Text text) {
+                return Optional.of(masking.show(
+                        entry, text.text().strip().replace('\n', ';').replace(";", "; ")));
             }
         }
         return Optional.empty();
@@ -67,11 +157,14 @@ public record Dossier(
         return findings.asOf();
     }
 
-    /** The soldier as the letters name him. */
+    Person person() {
+        return Person.of(
+                casefile.name().or(() -> facts.first(PersonName.class).map(PersonName::name)),
+                casefile.sex().or(() -> facts.first(SexFact.class).map(SexFact::sex)));
+    }
+
+    /** The soldier as offices file the name. */
     String soldier() {
-        return facts.first(PersonName.class)
-                .map(PersonName::name)
-                .or(casefile::name)
-                .orElse("the soldier");
+        return person().listed();
     }
 }

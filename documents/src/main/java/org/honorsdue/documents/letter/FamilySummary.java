@@ -1,191 +1,206 @@
 package org.honorsdue.documents.letter;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 import org.honorsdue.determination.finding.Finding;
-import org.honorsdue.determination.finding.Findings;
 import org.honorsdue.determination.finding.OnPaper;
 import org.honorsdue.determination.finding.Standing;
 import org.honorsdue.determination.finding.Verdict;
 import org.honorsdue.documents.page.Block;
 import org.honorsdue.documents.page.Page;
-import org.honorsdue.reference.law.Award;
-import org.honorsdue.service.fact.Assignment;
-import org.honorsdue.service.fact.CampaignClaim;
-import org.honorsdue.service.fact.OverseasStay;
-import org.honorsdue.service.fact.PartialDate;
-import org.honorsdue.service.fact.Tour;
 
 /** One or two pages in plain words, for an older reader, to keep. */
 final class FamilySummary {
     private FamilySummary() {}
 
     static Page of(Dossier dossier) {
-        var page =
-                Page.of("family-summary", dossier.soldier(), "What he or she was authorized, and why", dossier.dated());
-        dossier.rack().ifPresent(page::add);
-        service(dossier, page);
-        cameHomeWith(dossier, page);
-        due(dossier, page);
+        var person = dossier.person();
+        var story = new ServiceStory(dossier);
+        var page = Page.of("family-summary", Page.Kind.KEEPSAKE, person.full(), story.gradeAndArm(), dossier.dated());
+        var ribbons = new Ribbons(dossier.findings());
+        ribbons.rack().ifPresent(page::add);
+        figures(dossier, page);
+        page.part("The service");
+        story.sentences().forEach(page::say);
+        page.add(story.places());
+        cameHomeWith(dossier, ribbons, page);
+        due(dossier, ribbons, page);
         open(dossier, page);
         notDue(dossier, page);
+        insignia(dossier, page);
+        whatNow(dossier, page);
         return page.page();
     }
 
-    private static void service(Dossier dossier, Page.Builder page) {
-        page.part("The service");
-        var lines = new ArrayList<String>();
-        for (var tour : dossier.facts().every(Tour.class)) {
-            tour.entered().ifPresent(day -> lines.add("Entered active service " + words(day) + "."));
-        }
-        dossier.facts().every(Assignment.class).stream()
-                .filter(Assignment::atSeparation)
-                .forEach(unit -> lines.add("The paper names the unit " + unit.designation()
-                        + ". That is the unit at the end; it need not be the one of the fighting."));
-        for (var stay : dossier.facts().every(OverseasStay.class)) {
-            stay(stay).ifPresent(lines::add);
-        }
-        var campaigns = dossier.facts().every(CampaignClaim.class).stream()
-                .map(claim -> dossier.reference()
-                        .campaign(claim.campaign())
-                        .map(campaign -> campaign.name())
-                        .orElse(claim.asTyped()))
-                .distinct()
+    private static List<Finding> awards(Dossier dossier, Predicate<Finding> which) {
+        return dossier.findings().findings().stream()
+                .filter(finding -> !dossier.isInsigne(finding))
+                .filter(which)
                 .toList();
-        if (!campaigns.isEmpty()) {
-            lines.add("Campaigns on the paper: " + String.join(", ", campaigns) + ".");
+    }
+
+    private static boolean isOpen(Finding finding) {
+        return finding.standing() == Standing.PRESUMED || finding.standing() == Standing.UNSETTLED;
+    }
+
+    private static void figures(Dossier dossier, Page.Builder page) {
+        long home = awards(dossier, finding -> finding.onPaper() != OnPaper.NO).size();
+        long now = awards(dossier, finding -> finding.standing() == Standing.AUTHORIZED)
+                .size();
+        long open = awards(dossier, FamilySummary::isOpen).size();
+        var then = dossier.thenFindings()
+                .map(findings -> findings.findings().stream()
+                        .filter(finding -> finding.standing() == Standing.AUTHORIZED)
+                        .filter(finding -> !dossier.isInsigne(finding))
+                        .count());
+        var figures = new ArrayList<Block.Figure>();
+        if (!dossier.casefile().papers().isEmpty()) {
+            figures.add(new Block.Figure(home, "on the paper"));
         }
-        for (var tour : dossier.facts().every(Tour.class)) {
-            tour.separated().ifPresent(day -> lines.add("Left the service " + words(day) + "."));
+        then.ifPresent(due -> figures.add(new Block.Figure(due, "due by the law of that day")));
+        figures.add(new Block.Figure(now, "due by the law of today"));
+        if (open > 0) {
+            figures.add(new Block.Figure(open, open == 1 ? "still an open question" : "still open questions"));
         }
-        if (lines.isEmpty()) {
-            page.say("No paper with dates of service was given.");
+        page.add(new Block.Figures(figures));
+        if (then.isPresent() && !dossier.casefile().papers().isEmpty()) {
+            page.say(thenAndNow(
+                    dossier.person(), dossier.thenFindings().orElseThrow().asOf(), home, then.get(), now));
+        }
+    }
+
+    /** {@code His paper names four awards; by the law of 11 November 1945 he was due six, and with the law made since, eight.} */
+    static String thenAndNow(Person person, LocalDate day, long home, long due, long now) {
+        var says = new StringBuilder("%s paper names %s".formatted(person.possessive(), Wording.number(home, "award")));
+        if (due > home) {
+            says.append(
+                    "; by the law of %s %s was due %s".formatted(Wording.day(day), person.he(), Wording.number(due)));
+        } else if (due == home) {
+            says.append(", as many as the law of %s gave %s".formatted(Wording.day(day), person.him()));
         } else {
-            page.points(lines);
+            says.append("; by the law of %s, %s can be settled from what is at hand"
+                    .formatted(Wording.day(day), Wording.number(due)));
         }
+        return says.append(now > due ? ", and with the law made since, %s.".formatted(Wording.number(now)) : ".")
+                .toString();
     }
 
-    private static Optional<String> stay(OverseasStay stay) {
-        if (stay.departed().isEmpty() && stay.arrived().isEmpty()) {
-            return Optional.empty();
-        }
-        var words = new StringBuilder("Overseas: ").append(stay.destination());
-        stay.departed().ifPresent(day -> words.append(", sailed ").append(words(day)));
-        stay.arrived().ifPresent(day -> words.append(", arrived ").append(words(day)));
-        stay.returned().ifPresent(day -> words.append(", home ").append(words(day)));
-        return Optional.of(words.append('.').toString());
-    }
-
-    private static String words(PartialDate date) {
-        return date.isDay() ? Wording.day(date.earliest()) : date.toString();
-    }
-
-    private static void cameHomeWith(Dossier dossier, Page.Builder page) {
-        var onPaper = dossier.findings().findings().stream()
-                .filter(finding -> finding.onPaper() != OnPaper.NO)
-                .filter(finding -> finding.standing() != Standing.NOT_AUTHORIZED)
-                .toList();
-        if (onPaper.isEmpty()) {
+    private static void cameHomeWith(Dossier dossier, Ribbons ribbons, Page.Builder page) {
+        var named = awards(
+                dossier, finding -> finding.onPaper() != OnPaper.NO && finding.standing() != Standing.NOT_AUTHORIZED);
+        if (named.isEmpty()) {
             return;
         }
-        page.part("On the paper");
-        page.add(table(dossier, onPaper));
+        page.part("What %s came home with".formatted(dossier.person().he()));
+        for (var finding : named) {
+            var notes = new ArrayList<String>();
+            String aside = "";
+            if (finding.onPaper() == OnPaper.INCOMPLETE) {
+                notes.add("The paper shows less than this. " + finding.whyNotOnPaper());
+            }
+            if (isOpen(finding)) {
+                aside = finding.standing() == Standing.PRESUMED ? "likely right; proof not at hand" : "needs proof";
+                finding.needs().stream().limit(1).forEach(need -> notes.add(need.question()));
+            }
+            page.add(entry(dossier, ribbons, finding, aside, notes));
+        }
     }
 
-    private static void due(Dossier dossier, Page.Builder page) {
-        var due = dossier.authorized().stream()
-                .filter(finding -> finding.onPaper() == OnPaper.NO)
-                .toList();
+    private static void due(Dossier dossier, Ribbons ribbons, Page.Builder page) {
+        var due = awards(
+                dossier, finding -> finding.onPaper() == OnPaper.NO && finding.standing() == Standing.AUTHORIZED);
         if (due.isEmpty()) {
             return;
         }
-        page.part("Due, and not on the paper");
-        page.say(
-                "The paper is not the last word. Some awards were created after it was typed; some the clerk left out.");
-        var rows = new ArrayList<List<String>>();
+        boolean besides = dossier.findings().findings().stream().anyMatch(finding -> finding.onPaper() != OnPaper.NO);
+        page.part("What %s is due%s".formatted(dossier.person().he(), besides ? " besides" : ""));
         for (var finding : due) {
-            rows.add(List.of(
-                    Wording.award(finding),
-                    meaning(dossier, finding),
-                    finding.whyNotOnPaper().isBlank() ? reason(finding) : finding.whyNotOnPaper()));
+            var notes = new ArrayList<String>();
+            notes.add(Wording.reason(finding, Verdict.MET));
+            if (!finding.whyNotOnPaper().isBlank()) {
+                notes.add("Not on the paper: " + Wording.small(finding.whyNotOnPaper()));
+            }
+            page.add(entry(dossier, ribbons, finding, "", notes));
         }
-        page.add(new Block.Table(List.of("Award", "What it is for", "Why it is not there"), rows));
+    }
+
+    private static Block entry(Dossier dossier, Ribbons ribbons, Finding finding, String aside, List<String> notes) {
+        String devices = Wording.devicesForTheFamily(finding.devices());
+        String with = devices.isEmpty() ? "" : "with " + devices;
+        String counted = finding.devices().isEmpty() && finding.count() > 1 ? ", " + finding.count() : "";
+        return new Block.AwardEntry(
+                finding.name() + counted,
+                with.isEmpty() || aside.isEmpty() ? with + aside : with + "; " + aside,
+                dossier.meaning(finding),
+                notes,
+                ribbons.of(finding.name()));
     }
 
     private static void open(Dossier dossier, Page.Builder page) {
-        var open = dossier.standing(Standing.PRESUMED, Standing.UNSETTLED);
+        var open = awards(dossier, finding -> finding.onPaper() == OnPaper.NO && isOpen(finding));
         if (open.isEmpty()) {
             return;
         }
         page.part("Still open");
-        page.say(
-                "These could be right. One or two documents would tell; the checklist says which and where they are kept.");
-        var items = new ArrayList<String>();
         for (var finding : open) {
-            String question = finding.needs().isEmpty()
-                    ? ""
-                    : " " + finding.needs().get(0).question();
-            String likely = finding.standing() == Standing.PRESUMED ? " (likely)" : "";
-            items.add(Wording.award(finding) + likely + "." + question);
+            page.add(new Block.AwardEntry(
+                    Wording.awardInShort(finding),
+                    finding.standing() == Standing.PRESUMED ? "likely" : "",
+                    "",
+                    finding.needs().stream()
+                            .limit(1)
+                            .map(need -> need.question())
+                            .toList(),
+                    Optional.empty()));
         }
-        page.points(items);
     }
 
     private static void notDue(Dossier dossier, Page.Builder page) {
-        var shown = dossier.standing(Standing.NOT_AUTHORIZED).stream()
-                .filter(finding -> finding.onPaper() != OnPaper.NO)
-                .toList();
+        var shown = awards(
+                dossier,
+                finding -> finding.standing() == Standing.NOT_AUTHORIZED
+                        && (finding.onPaper() != OnPaper.NO
+                                || !finding.grounds().isEmpty()));
         if (shown.isEmpty()) {
             return;
         }
-        page.part("On the paper, and not due");
-        page.say("Clerks were tired and rules changed. No blame attaches to the soldier for these.");
-        page.points(shown.stream()
-                .map(finding -> finding.name() + ". " + reason(finding))
-                .toList());
+        page.part("Not %s, and why".formatted(dossier.person().his()));
+        for (var finding : shown) {
+            page.add(new Block.AwardEntry(
+                    finding.name(),
+                    finding.onPaper() == OnPaper.NO ? "" : "named on the paper",
+                    "",
+                    List.of(Wording.refusal(finding)),
+                    Optional.empty()));
+        }
     }
 
-    private static Block.Table table(Dossier dossier, List<Finding> findings) {
-        var rows = findings.stream()
-                .map(finding -> List.of(Wording.award(finding), meaning(dossier, finding), note(finding)))
-                .toList();
-        return new Block.Table(List.of("Award", "What it is for", "Note"), rows);
+    private static void insignia(Dossier dossier, Page.Builder page) {
+        var worn = dossier.authorized().stream().filter(dossier::isInsigne).toList();
+        if (worn.isEmpty()) {
+            return;
+        }
+        page.part("On the sleeve and the lapel");
+        page.say(Wording.capital(
+                String.join("; ", worn.stream().map(Wording::awardInShort).toList()) + "."));
     }
 
-    private static String note(Finding finding) {
-        return switch (finding.standing()) {
-            case AUTHORIZED -> finding.onPaper() == OnPaper.INCOMPLETE ? "More is due than the paper shows." : "Right.";
-            case PRESUMED -> "Likely right; the order is not at hand.";
-            case UNSETTLED -> "Needs proof.";
-            case NOT_AUTHORIZED -> "Not due.";
-        };
-    }
-
-    private static String meaning(Dossier dossier, Finding finding) {
-        return dossier.reference().award(finding.award()).map(Award::meaning).orElse("");
-    }
-
-    private static String reason(Finding finding) {
-        return finding.grounds().stream()
-                .filter(ground -> ground.verdict() != Verdict.UNKNOWN)
-                .map(ground -> ground.says())
-                .findFirst()
-                .orElse("");
-    }
-
-    /** Awards that a later day's law added to those of an earlier day. */
-    static Set<String> added(Findings then, Findings now) {
-        var before = then.findings().stream()
-                .filter(finding -> finding.standing() == Standing.AUTHORIZED)
-                .map(Finding::award)
-                .collect(Collectors.toSet());
-        return now.findings().stream()
-                .filter(finding -> finding.standing() == Standing.AUTHORIZED)
-                .map(Finding::award)
-                .filter(award -> !before.contains(award))
-                .collect(Collectors.toUnmodifiableSet());
+    private static void whatNow(Dossier dossier, Page.Builder page) {
+        page.part("What can be done now");
+        var items = new ArrayList<String>();
+        if (!dossier.authorized().isEmpty()) {
+            items.add("What is settled can be asked for: the medals request is ready to sign.");
+        }
+        if (!dossier.steps().steps().isEmpty()) {
+            items.add("%s would settle what is open; the evidence checklist says which."
+                    .formatted(Wording.capital(
+                            Wording.number(dossier.steps().steps().size(), "document"))));
+        }
+        items.add("Send copies and keep the original paper flat, dry and dark. Do not laminate it or write on it.");
+        page.points(items);
+        page.fine("Each line of this summary is proved, clause by clause, in the proof annex.");
     }
 }

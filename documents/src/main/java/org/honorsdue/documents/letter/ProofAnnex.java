@@ -2,22 +2,28 @@ package org.honorsdue.documents.letter;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import org.honorsdue.determination.finding.Crosscheck;
 import org.honorsdue.determination.finding.Finding;
 import org.honorsdue.determination.finding.Need;
+import org.honorsdue.determination.finding.Standing;
 import org.honorsdue.documents.page.Block;
 import org.honorsdue.documents.page.Page;
-import org.honorsdue.service.paper.Entry;
+import org.honorsdue.reference.Grade;
 
 /** Every finding with its clauses, authorities and quotations, numbered so that a letter can cite it. */
 final class ProofAnnex {
     private ProofAnnex() {}
 
     static Page of(Dossier dossier) {
-        var page = Page.of("proof-annex", "Proof annex", dossier.soldier(), dossier.dated());
+        var page = Page.of("proof-annex", Page.Kind.SHEET, "Proof annex", dossier.soldier(), dossier.dated());
         page.say(
                 "Each finding below bears a number. Under it stands each clause of the law that was asked, the answer, the"
                         + " authority with its edition, and the characters or the evidence the answer rests on. Quotations are"
                         + " letter by letter as typed.");
+        page.fine("An authority marked [read at second hand] was read in a work that reproduces or reports it;"
+                + " [text not yet read] stands on memory and has to be looked up before it is cited.");
+        page.table(List.of("No.", "Award", "Standing", "On the paper"), List.of(6, 58, 20, 16), index(dossier));
         int number = 0;
         for (var finding : dossier.findings().findings()) {
             number++;
@@ -33,51 +39,63 @@ final class ProofAnnex {
         return dossier.findings().findings().indexOf(finding) + 1;
     }
 
+    private static List<List<String>> index(Dossier dossier) {
+        return dossier.findings().findings().stream()
+                .map(finding -> List.of(
+                        Integer.toString(numberOf(dossier, finding)),
+                        Wording.awardInShort(finding),
+                        standing(finding),
+                        finding.onPaper().id()))
+                .toList();
+    }
+
+    private static String standing(Finding finding) {
+        return finding.standing().id().replace('-', ' ');
+    }
+
     private static void finding(Dossier dossier, int number, Finding finding, Page.Builder page) {
         page.section(number + ". " + Wording.award(finding));
-        page.say("Standing: %s. On the paper: %s."
+        page.fine("%s; on the paper: %s%s"
                 .formatted(
-                        finding.standing().id().replace('-', ' '),
-                        finding.onPaper().id()));
+                        Wording.capital(standing(finding)),
+                        finding.onPaper().id(),
+                        finding.whyNotOnPaper().isBlank() ? "." : ". " + finding.whyNotOnPaper()));
         var rows = new ArrayList<List<String>>();
         for (var ground : finding.grounds()) {
-            var places = ground.evidence().stream()
-                    .map(origin -> Wording.place(dossier, origin))
-                    .toList();
             rows.add(List.of(
                     ground.verdict().id().replace('-', ' '),
                     ground.says(),
                     Wording.authority(ground.authority()),
-                    String.join("; ", places)));
+                    ground.evidence().stream()
+                            .map(origin -> Wording.place(dossier, origin))
+                            .distinct()
+                            .collect(Collectors.joining("; "))));
         }
-        if (!rows.isEmpty()) {
-            page.add(new Block.Table(List.of("Answer", "Clause", "Authority", "Rests on"), rows));
-        }
-        if (!finding.whyNotOnPaper().isBlank()) {
-            page.say("Why it is not on the paper: " + finding.whyNotOnPaper());
-        }
+        page.table(List.of("Answer", "Clause", "Authority", "Rests on"), List.of(10, 39, 21, 30), rows);
         for (var need : finding.needs()) {
             page.say("Open: " + need.question() + " " + settledBy(dossier, need));
         }
         finding.cautions().forEach(caution -> page.add(new Block.Warning(caution)));
+        if (finding.standing() == Standing.AUTHORIZED
+                && finding.grounds().stream()
+                        .anyMatch(ground -> ground.authority().grade() == Grade.MEMORY)) {
+            page.fine("A clause of this proof has not been read in its source yet.");
+        }
     }
 
-    static String settledBy(Dossier dossier, Need need) {
+    private static String settledBy(Dossier dossier, Need need) {
         if (need.settledBy().isEmpty()) {
             return "";
         }
-        var ways = need.settledBy().stream()
+        return need.settledBy().stream()
                 .limit(3)
-                .map(set -> String.join(
-                        " together with ",
-                        set.stream()
-                                .sorted()
-                                .map(id -> dossier.document(id)
-                                        .map(document -> document.name())
-                                        .orElse(id))
-                                .toList()))
-                .toList();
-        return "Settled by " + String.join(", or by ", ways) + ".";
+                .map(set -> set.stream()
+                        .sorted()
+                        .map(id -> dossier.document(id)
+                                .map(document -> document.name())
+                                .orElse(id))
+                        .collect(Collectors.joining(" together with ")))
+                .collect(Collectors.joining(", or by ", "Settled by ", "."));
     }
 
     private static void crosschecks(Dossier dossier, Page.Builder page) {
@@ -85,29 +103,40 @@ final class ProofAnnex {
             return;
         }
         page.part("One entry held against another");
-        var rows = new ArrayList<List<String>>();
-        for (var check : dossier.findings().crosschecks()) {
-            rows.add(List.of(
-                    check.outcome().id().replace('-', ' '),
-                    check.says(),
-                    String.join(
-                            ", ", check.entries().stream().map(Entry::caption).toList()),
-                    check.rule().source()));
-        }
-        page.add(new Block.Table(List.of("Outcome", "What was compared", "Entries", "Rule"), rows));
+        page.table(
+                List.of("Outcome", "What was compared", "Entries", "Rule"),
+                List.of(11, 43, 22, 24),
+                dossier.findings().crosschecks().stream()
+                        .map(check -> List.of(
+                                check.outcome().id().replace('-', ' '),
+                                check.says(),
+                                entries(dossier, check),
+                                check.rule().source()))
+                        .toList());
+    }
+
+    private static String entries(Dossier dossier, Crosscheck check) {
+        boolean onePaper = dossier.casefile().papers().size() == 1;
+        return check.entries().stream()
+                .map(entry -> onePaper ? Wording.box(dossier, 1, entry) : entry.caption())
+                .distinct()
+                .collect(Collectors.joining("; "));
     }
 
     private static void unread(Dossier dossier, Page.Builder page) {
-        if (dossier.findings().unread().isEmpty()
-                && dossier.findings().conflicts().isEmpty()) {
-            return;
+        if (!dossier.findings().conflicts().isEmpty()) {
+            page.part("Sources that contradict each other");
+            page.points(dossier.findings().conflicts().stream()
+                    .map(conflict -> conflict.says())
+                    .toList());
         }
-        page.part("Left unread, and contradictions");
-        for (var unread : dossier.findings().unread()) {
-            page.add(new Block.Typed(
-                    Wording.box(dossier, unread.paper(), unread.entry()) + ":",
-                    dossier.masking().show(unread.entry(), unread.text())));
+        if (!dossier.findings().unread().isEmpty()) {
+            page.part("Left unread");
+            for (var unread : dossier.findings().unread()) {
+                page.add(new Block.Typed(
+                        Wording.box(dossier, unread.paper(), unread.entry()) + ":",
+                        dossier.masking().show(unread.entry(), unread.text())));
+            }
         }
-        dossier.findings().conflicts().forEach(conflict -> page.say(conflict.says()));
     }
 }

@@ -1,41 +1,15 @@
 package org.honorsdue.documents.page;
 
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.honorsdue.documents.findings.FindingsJson;
 import org.honorsdue.documents.pdf.Sheet;
 
 /** A document as XHTML, for a browser and for the press alike. */
 public final class HtmlPage {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
-
-    // The press reads CSS 2.1 with paged media; the browser takes the same rules.
-    private static final String STYLE = """
-            @page { size: %s; margin: 0.9in 1in 0.95in 1in;
-              @bottom-left { content: "%s"; font: 8.5pt Book, BookMore; color: #555; }
-              @bottom-right { content: counter(page) " / " counter(pages); font: 8.5pt Book, BookMore; color: #555; } }
-            html { font-family: Book, BookMore, "Source Serif 4", Georgia, serif; font-size: 10.8pt; line-height: 1.42; color: #1d262e; }
-            body { margin: 0 auto; max-width: 6.7in; word-wrap: break-word; overflow-wrap: anywhere; }
-            header { border-bottom: 0.75pt solid #847a62; margin-bottom: 14pt; padding-bottom: 6pt; }
-            h1 { font-size: 19pt; line-height: 1.15; font-weight: 600; margin: 0; }
-            .subtitle { font-style: italic; color: #444e57; margin: 3pt 0 0 0; }
-            h2 { font-size: 12.5pt; font-weight: 600; margin: 15pt 0 3pt 0; color: #8a2a24; page-break-after: avoid; }
-            h3 { font-size: 10.8pt; font-weight: 600; margin: 9pt 0 1pt 0; page-break-after: avoid; }
-            p { margin: 3pt 0 5pt 0; orphans: 2; widows: 2; }
-            .fine { font-size: 8.8pt; color: #444e57; font-style: italic; line-height: 1.32; margin: 0 0 3pt 0; }
-            .warning { border-left: 2.2pt solid #8a2a24; padding-left: 8pt; margin: 8pt 0; }
-            .typed { font-family: Typewriter, BookMore, "Courier Prime", monospace; font-size: 9.8pt; margin: 1pt 0 4pt 0; }
-            .typed .lead { font-family: Book, BookMore, serif; font-size: 8.8pt; color: #444e57; }
-            ul, ol { margin: 2pt 0 6pt 0; padding-left: 16pt; } li { margin: 2pt 0; }
-            table { border-collapse: collapse; width: 100%%; margin: 5pt 0 8pt 0; -fs-table-paginate: paginate; }
-            tr { page-break-inside: avoid; }
-            th { text-align: left; font-weight: 600; font-size: 8.8pt; color: #444e57; border-bottom: 0.75pt solid #847a62; padding: 2pt 8pt 2pt 0; }
-            td { vertical-align: top; border-bottom: 0.4pt solid #cfc6b0; padding: 3pt 8pt 3pt 0; }
-            .blank { border-bottom: 0.5pt solid #555; height: 17pt; margin: 0; } .caption { font-size: 8.2pt; color: #444e57; margin: 1pt 0 4pt 0; }
-            .drawing { margin: 8pt 0 10pt 0; text-align: center; } .lines { margin: 8pt 0; line-height: 1.3; }
-            .advice { border-top: 0.75pt solid #847a62; margin-top: 16pt; padding-top: 5pt; font-size: 8.8pt; color: #444e57; }
-            .new-sheet { page-break-before: always; }
-            """;
 
     private final Sheet sheet;
 
@@ -46,18 +20,17 @@ public final class HtmlPage {
     /** The whole document, well-formed. The advice stands once, at its end. */
     public String write(Page page) {
         var html = new StringBuilder(8192);
-        html.append(
-                        "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\" xml:lang=\"en\">\n<head>\n")
-                .append("<meta charset=\"utf-8\"/>\n<title>")
-                .append(escape(page.title()))
+        html.append("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\" xml:lang=\"en\">\n")
+                .append("<head>\n<meta charset=\"utf-8\"/>\n")
+                .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>")
+                .append(escape(title(page)))
                 .append("</title>\n<style>\n")
-                .append(STYLE.formatted(sheet.css(), cssString(page.title())))
-                .append("</style>\n</head>\n<body>\n<header>\n<h1>")
-                .append(escape(page.title()))
-                .append("</h1>\n<p class=\"subtitle\">")
-                .append(escape(page.subtitle().isBlank() ? "" : page.subtitle() + " · "))
-                .append(DAY.format(page.dated()))
-                .append("</p>\n</header>\n<main>\n");
+                .append(Style.of(sheet, page.kind(), cssString(title(page))))
+                .append("</style>\n</head>\n<body class=\"")
+                .append(page.kind().name().toLowerCase(Locale.ROOT))
+                .append("\">\n");
+        head(page, html);
+        html.append("<main>\n");
         for (var block : page.blocks()) {
             write(block, html);
         }
@@ -67,18 +40,34 @@ public final class HtmlPage {
         return html.toString();
     }
 
+    private static String title(Page page) {
+        return page.kind() == Page.Kind.KEEPSAKE || page.subtitle().isBlank()
+                ? page.title()
+                : page.title() + " \u00b7 " + page.subtitle();
+    }
+
+    private static void head(Page page, StringBuilder html) {
+        if (page.kind() == Page.Kind.LETTER) {
+            return;
+        }
+        html.append("<header>\n<h1>").append(escape(page.title())).append("</h1>\n<p class=\"subtitle\">");
+        if (!page.subtitle().isBlank()) {
+            html.append(escape(page.subtitle()));
+            html.append(page.kind() == Page.Kind.KEEPSAKE ? "</p>\n<p class=\"dated\">" : " \u00b7 ");
+        }
+        html.append(DAY.format(page.dated())).append("</p>\n</header>\n");
+    }
+
     private static void write(Block block, StringBuilder html) {
         if (block instanceof Block.Heading heading) {
-            int level = heading.level() + 1;
-            html.append("<h%d>%s</h%d>%n"
-                    .formatted(level, escape(heading.text()), level)
-                    .replace("\r\n", "\n"));
+            String tag = "h" + (heading.level() + 1);
+            element(tag, "", heading.text(), html);
         } else if (block instanceof Block.Paragraph paragraph) {
-            paragraph("", paragraph.text(), html);
+            element("p", "", paragraph.text(), html);
         } else if (block instanceof Block.Fine fine) {
-            paragraph(" class=\"fine\"", fine.text(), html);
+            element("p", "fine", fine.text(), html);
         } else if (block instanceof Block.Warning warning) {
-            paragraph(" class=\"warning\"", warning.text(), html);
+            element("p", "warning", warning.text(), html);
         } else if (block instanceof Block.Typed typed) {
             html.append("<p class=\"typed\"><span class=\"lead\">")
                     .append(escape(typed.lead()))
@@ -86,39 +75,64 @@ public final class HtmlPage {
                     .append(escape(typed.text()))
                     .append("</p>\n");
         } else if (block instanceof Block.Points points) {
-            String tag = points.numbered() ? "ol" : "ul";
-            html.append('<').append(tag).append(">\n");
-            points.items()
-                    .forEach(item -> html.append("<li>").append(escape(item)).append("</li>\n"));
-            html.append("</").append(tag).append(">\n");
+            list(points.numbered() ? "ol" : "ul", "", "", points.items(), html);
+        } else if (block instanceof Block.Checks checks) {
+            list("ul", "checks", "<span class=\"box\">\u00a0</span>", checks.items(), html);
         } else if (block instanceof Block.Table table) {
             table(table, html);
+        } else if (block instanceof Block.Particulars particulars) {
+            particulars(particulars, html);
+        } else if (block instanceof Block.Figures figures) {
+            figures(figures, html);
+        } else if (block instanceof Block.AwardEntry award) {
+            award(award, html);
+        } else if (block instanceof Block.Gloss gloss) {
+            gloss(gloss, html);
         } else if (block instanceof Block.Blanks blanks) {
-            blanks.captions()
-                    .forEach(caption -> html.append("<p class=\"blank\">\u00a0</p>\n<p class=\"caption\">")
-                            .append(escape(caption))
-                            .append("</p>\n"));
+            blanks.captions().forEach(caption -> {
+                element("p", "blank", "\u00a0", html);
+                element("p", "caption", caption, html);
+            });
         } else if (block instanceof Block.Drawing drawing) {
             html.append("<div class=\"drawing\">").append(drawing.svg()).append("</div>\n");
         } else if (block instanceof Block.Lines lines) {
-            html.append("<p class=\"lines\">");
-            html.append(String.join(
-                    "<br/>", lines.lines().stream().map(HtmlPage::escape).toList()));
-            html.append("</p>\n");
+            html.append("<p class=\"lines\">")
+                    .append(lines.lines().stream().map(HtmlPage::escape).collect(Collectors.joining("<br/>")))
+                    .append("</p>\n");
         } else if (block instanceof Block.NewSheet) {
             html.append("<div class=\"new-sheet\"></div>\n");
         }
     }
 
-    private static void paragraph(String attributes, String text, StringBuilder html) {
-        html.append("<p").append(attributes).append('>').append(escape(text)).append("</p>\n");
+    private static void element(String tag, String style, String text, StringBuilder html) {
+        html.append('<').append(tag);
+        if (!style.isEmpty()) {
+            html.append(" class=\"").append(style).append('"');
+        }
+        html.append('>').append(escape(text)).append("</").append(tag).append(">\n");
+    }
+
+    private static void list(String tag, String style, String mark, List<String> items, StringBuilder html) {
+        html.append('<').append(tag);
+        if (!style.isEmpty()) {
+            html.append(" class=\"").append(style).append('"');
+        }
+        html.append(">\n");
+        items.forEach(
+                item -> html.append("<li>").append(mark).append(escape(item)).append("</li>\n"));
+        html.append("</").append(tag).append(">\n");
     }
 
     private static void table(Block.Table table, StringBuilder html) {
+        int parts = table.shares().stream().mapToInt(Integer::intValue).sum();
         html.append("<table>\n<thead><tr>");
-        table.header()
-                .forEach(cell ->
-                        html.append("<th scope=\"col\">").append(escape(cell)).append("</th>"));
+        for (int i = 0; i < table.header().size(); i++) {
+            html.append("<th scope=\"col\" style=\"width: ")
+                    .append(table.shares().get(i) * 100 / parts)
+                    .append("%\">")
+                    .append(escape(table.header().get(i)))
+                    .append("</th>");
+        }
         html.append("</tr></thead>\n<tbody>\n");
         for (var row : table.rows()) {
             html.append("<tr>");
@@ -126,6 +140,88 @@ public final class HtmlPage {
             html.append("</tr>\n");
         }
         html.append("</tbody>\n</table>\n");
+    }
+
+    private static void particulars(Block.Particulars particulars, StringBuilder html) {
+        html.append("<table class=\"particulars\">\n<tbody>\n");
+        for (var row : particulars.rows()) {
+            html.append("<tr><th scope=\"row\">").append(escape(row.caption())).append("</th><td");
+            if (row.value().isBlank()) {
+                html.append(" class=\"fill\">\u00a0");
+            } else {
+                html.append(row.typed() ? " class=\"typed\">" : ">").append(escape(row.value()));
+            }
+            html.append("</td></tr>\n");
+        }
+        html.append("</tbody>\n</table>\n");
+    }
+
+    private static void figures(Block.Figures figures, StringBuilder html) {
+        html.append("<div class=\"figures\">\n");
+        int share = 96 / Math.max(1, figures.figures().size());
+        for (var figure : figures.figures()) {
+            html.append("<div class=\"figure\" style=\"width: ")
+                    .append(share)
+                    .append("%\"><p class=\"number\">")
+                    .append(figure.number())
+                    .append("</p><p class=\"caption\">")
+                    .append(escape(figure.caption()))
+                    .append("</p></div>\n");
+        }
+        html.append("</div>\n");
+    }
+
+    private static void award(Block.AwardEntry award, StringBuilder html) {
+        html.append("<div class=\"award\">\n");
+        award.ribbon()
+                .ifPresent(ribbon -> html.append("<div class=\"ribbon\">")
+                        .append(ribbon.svg())
+                        .append("</div>\n"));
+        html.append("<div class=\"words\"><p class=\"name\"><strong>")
+                .append(escape(award.name()))
+                .append("</strong>");
+        if (!award.aside().isEmpty()) {
+            html.append(" <span class=\"aside\">").append(escape(award.aside())).append("</span>");
+        }
+        html.append("</p>\n");
+        if (!award.meaning().isEmpty()) {
+            element("p", "meaning", award.meaning(), html);
+        }
+        award.notes().forEach(note -> element("p", "note", note, html));
+        html.append("</div>\n</div>\n");
+    }
+
+    private static void gloss(Block.Gloss gloss, StringBuilder html) {
+        html.append("<div class=\"gloss\">\n<p class=\"typed\"><span class=\"lead\">")
+                .append(escape(gloss.caption()))
+                .append("</span><br/>");
+        if (!gloss.typed().isEmpty()) {
+            html.append(escape(gloss.typed()).replace("\n", "<br/>"));
+        }
+        if (!gloss.state().isEmpty()) {
+            html.append(gloss.typed().isEmpty() ? "" : " ")
+                    .append("<span class=\"lead\">")
+                    .append(escape(gloss.state()))
+                    .append("</span>");
+        }
+        html.append("</p>\n");
+        if (!gloss.tokens().isEmpty()) {
+            html.append("<table class=\"tokens\">\n<tbody>\n");
+            for (var token : gloss.tokens()) {
+                html.append("<tr><th scope=\"row\">")
+                        .append(escape(token.typed()))
+                        .append("</th><td>")
+                        .append(escape(token.meaning()));
+                if (!token.note().isEmpty()) {
+                    html.append(" <span class=\"aside\">")
+                            .append(escape(token.note()))
+                            .append("</span>");
+                }
+                html.append("</td></tr>\n");
+            }
+            html.append("</tbody>\n</table>\n");
+        }
+        html.append("</div>\n");
     }
 
     /** Text as XML character data; what XML cannot hold becomes the replacement character. */
@@ -153,6 +249,6 @@ public final class HtmlPage {
 
     /** Text inside a CSS string inside a style element: letters and plain punctuation only. */
     private static String cssString(String text) {
-        return text.replaceAll("[^\\p{L}\\p{N} .,:;()'-]", " ").replace("'", "\u2019");
+        return text.replaceAll("[^\\p{L}\\p{N} .,:;()\u00b7'-]", " ").replace("'", "\u2019");
     }
 }

@@ -1,35 +1,112 @@
 package org.honorsdue.documents.pdf;
 
+import com.openhtmltopdf.extend.FSCacheEx;
+import com.openhtmltopdf.extend.FSCacheValue;
 import com.openhtmltopdf.extend.FSSupplier;
+import com.openhtmltopdf.extend.impl.FSDefaultCacheStore;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.text.Normalizer;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.BitSet;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
+import java.util.List;
 import java.util.TimeZone;
+import org.apache.fontbox.ttf.TTFParser;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSString;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 
 /**
  * Sets well-formed XHTML as a tagged PDF (PDF/UA-1) with every face embedded. Nothing is fetched from anywhere: drawings
  * stand in the page as SVG. The same page and date give the same bytes.
  *
- * <p>Faces by CSS family: {@code Book} (400, italic, 600) and {@code Typewriter} (400, 700). A character that neither
- * has is shown as a box by the face, never swapped for another face without a word.
+ * <p>Faces by CSS family: {@code Book} (400, italic, 600) and {@code Typewriter} (400, 700). A character that no
+ * face has is written as its number, never swapped for another face without a word.
  */
 public final class Press {
+    private static final String FOLDER = "/org/honorsdue/documents/faces/";
+    private static final List<Face> FACES = List.of(
+            new Face("source-serif-4-latin-400-normal", "Book", 400, FontStyle.NORMAL),
+            new Face("source-serif-4-latin-400-italic", "Book", 400, FontStyle.ITALIC),
+            new Face("source-serif-4-latin-600-normal", "Book", 600, FontStyle.NORMAL),
+            new Face("source-serif-4-latin-ext-400-normal", "BookMore", 400, FontStyle.NORMAL),
+            new Face("source-serif-4-latin-ext-400-italic", "BookMore", 400, FontStyle.ITALIC),
+            new Face("source-serif-4-latin-ext-600-normal", "BookMore", 600, FontStyle.NORMAL),
+            new Face("courier-prime-latin-400-normal", "Typewriter", 400, FontStyle.NORMAL),
+            new Face("courier-prime-latin-700-normal", "Typewriter", 700, FontStyle.NORMAL));
+    private static final BitSet DRAWN = drawn();
+    private static final FSCacheEx<String, FSCacheValue> METRICS = new FSDefaultCacheStore();
+
     static {
         XRLog.setLoggingEnabled(false);
+    }
+
+    /** A face in memory, so that no document waits for the archive it comes in. */
+    private record Face(String family, int weight, FontStyle style, byte[] bytes) {
+        Face(String file, String family, int weight, FontStyle style) {
+            this(family, weight, style, read(file));
+        }
+
+        private static byte[] read(String file) {
+            try (var face = Press.class.getResourceAsStream(FOLDER + file + ".ttf")) {
+                if (face == null) {
+                    throw new IllegalStateException("The face " + file + " is missing from the program.");
+                }
+                return face.readAllBytes();
+            } catch (IOException e) {
+                throw new UncheckedIOException("The face " + file + " could not be read.", e);
+            }
+        }
+    }
+
+    /** The characters that the upright book faces hold together. */
+    private static BitSet drawn() {
+        var drawn = new BitSet();
+        for (var face : FACES) {
+            if (face.family.startsWith("Book") && face.weight == 400 && face.style == FontStyle.NORMAL) {
+                try (var font = new TTFParser().parse(new RandomAccessReadBuffer(face.bytes))) {
+                    var characters = font.getUnicodeCmapLookup();
+                    for (int point = 0x20; point < 0x10000; point++) {
+                        if (characters.getGlyphId(point) > 0) {
+                            drawn.set(point);
+                        }
+                    }
+                } catch (IOException e) {
+                    throw new UncheckedIOException("A face that comes with the program could not be read.", e);
+                }
+            }
+        }
+        return drawn;
+    }
+
+    /**
+     * The page with every character the faces hold; any other is written as its number, as in {@code [U+0416]}, so that
+     * nothing is lost without a word and no glyph is missing from the file.
+     */
+    static String spelled(String xhtml) {
+        String composed = Normalizer.normalize(xhtml, Normalizer.Form.NFC);
+        var out = new StringBuilder(composed.length());
+        composed.codePoints().forEach(point -> {
+            if (point < 0x20 || DRAWN.get(point)) {
+                out.appendCodePoint(point);
+            } else {
+                out.append("[U+%04X]".formatted(point));
+            }
+        });
+        return out.toString();
     }
 
     /**
@@ -38,7 +115,7 @@ public final class Press {
      */
     public byte[] print(String xhtml, LocalDate dated) {
         try {
-            return settle(render(xhtml), dated);
+            return settle(render(spelled(xhtml)), dated);
         } catch (IOException e) {
             throw new UncheckedIOException("The PDF could not be made in memory.", e);
         }
@@ -52,29 +129,15 @@ public final class Press {
         builder.withProducer("Honors Due");
         builder.useSVGDrawer(new BatikSVGDrawer());
         builder.useUriResolver((base, uri) -> null);
-        face(builder, "source-serif-4-latin-400-normal", "Book", 400, FontStyle.NORMAL);
-        face(builder, "source-serif-4-latin-400-italic", "Book", 400, FontStyle.ITALIC);
-        face(builder, "source-serif-4-latin-600-normal", "Book", 600, FontStyle.NORMAL);
-        face(builder, "source-serif-4-latin-ext-400-normal", "BookMore", 400, FontStyle.NORMAL);
-        face(builder, "source-serif-4-latin-ext-400-italic", "BookMore", 400, FontStyle.ITALIC);
-        face(builder, "source-serif-4-latin-ext-600-normal", "BookMore", 600, FontStyle.NORMAL);
-        face(builder, "courier-prime-latin-400-normal", "Typewriter", 400, FontStyle.NORMAL);
-        face(builder, "courier-prime-latin-700-normal", "Typewriter", 700, FontStyle.NORMAL);
+        builder.useCacheStore(PdfRendererBuilder.CacheStore.PDF_FONT_METRICS, METRICS);
+        for (var face : FACES) {
+            FSSupplier<InputStream> source = () -> new ByteArrayInputStream(face.bytes);
+            builder.useFont(source, face.family, face.weight, face.style, true);
+        }
         builder.withHtmlContent(xhtml, "honors:page");
         builder.toStream(out);
         builder.run();
         return out.toByteArray();
-    }
-
-    private static void face(PdfRendererBuilder builder, String file, String family, int weight, FontStyle style) {
-        FSSupplier<InputStream> source = () -> {
-            var face = Press.class.getResourceAsStream("/org/honorsdue/documents/faces/" + file + ".ttf");
-            if (face == null) {
-                throw new IllegalStateException("The face " + file + " is missing from the program.");
-            }
-            return face;
-        };
-        builder.useFont(source, family, weight, style, true);
     }
 
     /** Puts the given date and a fixed identity in the place of the clock's. */
