@@ -58,7 +58,7 @@ final class FamilySummary {
                         .count());
         var figures = new ArrayList<Block.Figure>();
         if (!dossier.casefile().papers().isEmpty()) {
-            figures.add(new Block.Figure(home, "on the paper"));
+            figures.add(new Block.Figure(home, "medals and badges on the paper"));
         }
         then.ifPresent(due -> figures.add(new Block.Figure(due, "due by the law of that day")));
         figures.add(new Block.Figure(now, "due by the law of today"));
@@ -74,7 +74,7 @@ final class FamilySummary {
 
     /** {@code His paper names four awards; by the law of 11 November 1945 he was due six, and with the law made since, eight.} */
     static String thenAndNow(Person person, LocalDate day, long home, long due, long now) {
-        var says = new StringBuilder("%s paper names %s".formatted(person.possessive(), Wording.number(home, "award")));
+        var says = new StringBuilder("%s paper names %s".formatted(person.possessive(), Wording.medalsAndBadges(home)));
         if (due > home) {
             says.append(
                     "; by the law of %s %s was due %s".formatted(Wording.day(day), person.he(), Wording.number(due)));

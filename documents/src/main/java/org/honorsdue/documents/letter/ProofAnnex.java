@@ -24,6 +24,7 @@ final class ProofAnnex {
         page.fine("An authority marked [read at second hand] was read in a work that reproduces or reports it;"
                 + " [text not yet read] stands on memory and has to be looked up before it is cited.");
         page.table(List.of("No.", "Award", "Standing", "On the paper"), List.of(6, 58, 20, 16), index(dossier));
+        page.part("One by one");
         int number = 0;
         for (var finding : dossier.findings().findings()) {
             number++;

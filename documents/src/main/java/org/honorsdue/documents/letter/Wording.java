@@ -75,6 +75,11 @@ final class Wording {
         return number(count) + " " + noun + (count == 1 ? "" : "s");
     }
 
+    /** {@code three medals and badges}; bars on the sleeve and the like are not counted. */
+    static String medalsAndBadges(long count) {
+        return count == 1 ? "one medal or badge" : number(count) + " medals and badges";
+    }
+
     static String capital(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }

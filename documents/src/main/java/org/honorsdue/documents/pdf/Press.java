@@ -65,11 +65,26 @@ public final class Press {
                 if (face == null) {
                     throw new IllegalStateException("The face " + file + " is missing from the program.");
                 }
-                return face.readAllBytes();
+                return withoutLigatures(face.readAllBytes());
             } catch (IOException e) {
                 throw new UncheckedIOException("The face " + file + " could not be read.", e);
             }
         }
+    }
+
+    /**
+     * PDFBox would set the ligatures of the face, and their glyphs map to no character: PDF/UA-1 forbids that (7.21.7),
+     * and a reader could neither search nor copy the word. So the table of substitutions is hidden from it.
+     */
+    private static byte[] withoutLigatures(byte[] face) {
+        int tables = ((face[4] & 0xFF) << 8) | (face[5] & 0xFF);
+        for (int i = 0; i < tables; i++) {
+            int tag = 12 + 16 * i;
+            if (face[tag] == 'G' && face[tag + 1] == 'S' && face[tag + 2] == 'U' && face[tag + 3] == 'B') {
+                face[tag] = 'x';
+            }
+        }
+        return face;
     }
 
     /** The characters that the upright book faces hold together. */
