@@ -22,7 +22,6 @@ import org.honorsdue.documents.findings.ThenAndSinceText;
 import org.honorsdue.documents.letter.Correspondence;
 import org.honorsdue.documents.letter.Dossier;
 import org.honorsdue.documents.letter.Masking;
-import org.honorsdue.documents.letter.Relation;
 import org.honorsdue.documents.page.HtmlPage;
 import org.honorsdue.documents.pdf.Press;
 import org.honorsdue.documents.pdf.Sheet;
@@ -148,15 +147,8 @@ final class ExamineCommand implements Callable<Integer> {
                                 ? new FindingsJson(reference).write(findings)
                                 : new FindingsJson(reference).line(findings) + "\n");
             case HTML, PDF -> {
-                var dossier = new Dossier(
-                        casefile,
-                        facts,
-                        findings,
-                        Optional.empty(),
-                        reference,
-                        Relation.OTHER,
-                        forFamily ? Masking.PRIVATE : Masking.SHARED,
-                        Optional.empty());
+                var dossier = Dossier.of(casefile, examination.reader(), reference, examination.examiner(), day, asked)
+                        .masked(forFamily ? Masking.PRIVATE : Masking.SHARED);
                 var html = new HtmlPage(Sheet.LETTER).write(Correspondence.proof(dossier));
                 yield format == Format.HTML ? bytes(html) : new Press().print(html, day);
             }

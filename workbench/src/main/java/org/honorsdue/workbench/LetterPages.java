@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.honorsdue.casebook.CaseContent;
 import org.honorsdue.casebook.Letter;
@@ -17,13 +16,10 @@ import org.honorsdue.documents.letter.Correspondence;
 import org.honorsdue.documents.letter.Dossier;
 import org.honorsdue.documents.letter.Masking;
 import org.honorsdue.documents.letter.Relation;
-import org.honorsdue.documents.page.Block;
 import org.honorsdue.documents.page.HtmlPage;
 import org.honorsdue.documents.page.Page;
 import org.honorsdue.documents.pdf.Press;
 import org.honorsdue.documents.pdf.Sheet;
-import org.honorsdue.insignia.ribbon.RackStyle;
-import org.honorsdue.insignia.ribbon.RibbonRack;
 
 /** The papers to send and to keep: made from the case as it stands, and kept as they were made. */
 final class LetterPages {
@@ -49,7 +45,7 @@ final class LetterPages {
         var study = desk.study(new Asked(request).id(), desk.today());
         var parameters = new HashMap<String, Object>();
         parameters.put("study", study);
-        parameters.put("papers", papers(study, Relation.OTHER, Masking.SHARED));
+        parameters.put("papers", papers(study, Relation.NOT_STATED, Masking.SHARED));
         parameters.put("letters", desk.casebook().letters(study.kept().id()));
         parameters.put("today", desk.today());
         parameters.put("tour", Tour.at(study.casefile(), "letters"));
@@ -57,30 +53,21 @@ final class LetterPages {
     }
 
     private List<Page> papers(Study study, Relation relation, Masking masking) {
-        var then = study.separated().map(day -> desk.examiner().examine(study.facts(), day, Set.of()));
-        return Correspondence.all(new Dossier(
+        var dossier = Dossier.of(
                 study.casefile(),
-                study.facts(),
-                study.findings(),
-                then,
+                desk.reader(),
                 desk.reference(),
-                relation,
-                masking,
-                rack(study)));
-    }
-
-    private static Optional<Block.Drawing> rack(Study study) {
-        var rack = RibbonRack.of(study.findings(), RackStyle.standard());
-        return rack.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Block.Drawing(rack.svg().text(), rack.description()));
+                desk.examiner(),
+                study.findings().asOf(),
+                Set.of());
+        return Correspondence.all(dossier.from(relation).masked(masking));
     }
 
     private void make(Context request) {
         var asked = new Asked(request);
         var study = desk.study(asked.id(), desk.today());
         String name = asked.form("paper").orElse("");
-        var relation = asked.form("relation").flatMap(Relation::ofId).orElse(Relation.OTHER);
+        var relation = asked.form("relation").flatMap(Relation::ofId).orElse(Relation.NOT_STATED);
         var masking = asked.form("private").isPresent() ? Masking.PRIVATE : Masking.SHARED;
         var wanted = papers(study, relation, masking).stream()
                 .filter(page -> name.equals("all") || page.name().equals(name))

@@ -13,7 +13,7 @@ import java.util.Optional;
  */
 public enum Relation {
     /** Not told yet: letters leave a line for it, and give every rule. */
-    NOT_STATED("not-stated", "", "the writer", Answer.DEPENDS, Answer.DEPENDS),
+    NOT_STATED("not-stated", "", "not stated yet", Answer.DEPENDS, Answer.DEPENDS),
     VETERAN("veteran", "I am the veteran.", "the veteran", Answer.YES, Answer.YES),
     SPOUSE("spouse", "I am the surviving spouse.", "the surviving spouse", Answer.YES, Answer.YES),
     ELDEST_CHILD("eldest-child", "I am the eldest living child.", "the eldest living child", Answer.YES, Answer.YES),
