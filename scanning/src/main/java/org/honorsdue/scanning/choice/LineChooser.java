@@ -14,7 +14,7 @@ public final class LineChooser {
     }
 
     public LineChoice choose(Entry entry, TypedLine line) {
-        var first = reader.read(line.picture());
+        var first = reader.read(Boolean.getBoolean("plain") ? line.picture() : org.honorsdue.scanning.typing.Evening.even(line.picture(), 28, line.grain()));
         return new LineChoice(first.text(), first.text(), List.of(), first.confidence() / 100);
     }
 }

@@ -238,43 +238,42 @@ public record FormFit(FormLayout layout, double scaleX, double moveX, double sca
             int size) {
         double found = 0;
         double wanted = 0;
-        double slack = SLACK * scale * 0.6;
+        double whole = 0;
+        double slack = SLACK * scale * 1.2;
+        int near = 0;
         for (var level : printed) {
+            whole += level.length;
             double at = scale * level.at + move;
             if (at < 0 || at >= size) {
                 continue;
             }
-            double best = 0;
-            for (var line : seen) {
-                double off = (line.at - at) / slack;
-                best = Math.max(
-                        best,
-                        Math.exp(-off * off / 2)
-                                * Math.min(1, line.length / longest / (level.length / longestPrinted)));
+            while (near < seen.size() - 1 && Math.abs(seen.get(near + 1).at - at) <= Math.abs(seen.get(near).at - at)) {
+                near++;
             }
-            found += best * level.length;
+            var line = seen.get(near);
+            double agreement = Math.max(0, 1 - Math.abs(line.at - at) / slack);
+            found += level.length * agreement * Math.min(1, line.length / longest / (level.length / longestPrinted));
             wanted += level.length;
         }
         double explained = 0;
         double all = 0;
+        near = 0;
         for (var line : seen) {
-            double best = 0;
-            for (var level : printed) {
-                double off = (line.at - scale * level.at - move) / slack;
-                best = Math.max(best, Math.exp(-off * off / 2));
+            double at = (line.at - move) / scale;
+            while (near < printed.size() - 1
+                    && Math.abs(printed.get(near + 1).at - at) <= Math.abs(printed.get(near).at - at)) {
+                near++;
             }
-            explained += best * line.length;
+            explained += line.length * Math.max(0, 1 - Math.abs(printed.get(near).at - at) * scale / slack);
             all += line.length;
         }
+        if (wanted == 0 || found + explained == 0) {
+            return 0;
+        }
+        double recall = found / wanted;
+        double precision = explained / all;
         // A form that lies mostly outside the picture must not win by the little that is in it.
-        double visible = wanted / printed.stream().mapToDouble(Level::length).sum();
-        return wanted == 0
-                ? 0
-                : 2
-                        * (found / wanted)
-                        * (explained / all)
-                        / (found / wanted + explained / all + 1e-9)
-                        * Math.min(1, visible * 1.5 + 0.1);
+        return 2 * recall * precision / (recall + precision) * Math.min(1, wanted / whole * 1.5 + 0.1);
     }
 
     /**

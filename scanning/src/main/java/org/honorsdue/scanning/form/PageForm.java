@@ -14,13 +14,16 @@ public record PageForm(int quarters, RuledPage page, FormFit fit) {
     /** Below this the page is not called one of our forms. */
     public static final double LEAST_LIKENESS = 0.45;
 
+    /** Above this no other turn or form needs to be tried. */
+    private static final double CERTAIN = 0.9;
+
     /**
      * @param picture straightened but for the turn
      */
     public static Optional<PageForm> of(Gray picture) {
         var strokes = Strokes.of(picture);
         PageForm best = null;
-        for (int quarters = 0; quarters < 4; quarters++) {
+        for (int quarters = 0; quarters < 4 && (best == null || best.fit.likeness() < CERTAIN); quarters++) {
             var page = RuledPage.of(picture.quarters(quarters), strokes.quarters(quarters));
             for (var layout : FormLayout.all()) {
                 var fit = FormFit.of(page, layout);

@@ -9,5 +9,6 @@ import org.honorsdue.scanning.picture.Gray;
  * @param picture the line alone; caption, rules and dirt painted over
  * @param place where it stands on the straightened page, in its pixels
  * @param baseline the row, on the straightened page, that the letters stand on
+ * @param grain ink fainter than this may be the grain of the picture
  */
-public record TypedLine(Gray picture, Area place, double baseline) {}
+public record TypedLine(Gray picture, Area place, double baseline, int grain) {}

@@ -23,10 +23,13 @@ public final class TypedLines {
     /** Captions are set in the upper part of a box: their last line stands above this depth. */
     private static final int CAPTION_DEPTH = 52;
 
-    private static final int MARGIN = 14;
+    /** Clean paper left around the line, in pixels. */
+    static final int MARGIN = 14;
 
     private final Gray page;
     private final Marks marks;
+    private final Gray soft;
+    private final int grain;
     /** Capitals and figures of the typing are taller than this, capitals of captions lower. */
     private final double tall;
 
@@ -37,7 +40,10 @@ public final class TypedLines {
     public TypedLines(Gray page, Collection<Area> boxes) {
         this.page = page;
         var smooth = page.localMean(1);
-        this.marks = new Marks(smooth, threshold(smooth), boxes);
+        this.soft = smooth.localMean(2);
+        int threshold = threshold(smooth);
+        this.grain = Flattening.PAPER - threshold;
+        this.marks = new Marks(smooth, threshold, boxes);
         this.tall = tall(marks.marks);
     }
 
@@ -222,8 +228,31 @@ public final class TypedLines {
         }
         int fromY = (int) (row.top() - 0.3 * row.height());
         int toY = (int) (row.baseline() + 0.35 * row.height());
+        int top = (int) row.top();
+        int foot = (int) row.baseline();
+        fromX = Math.min(fromX, faintest(fromX - 2, (int) box.x() + 7, top, foot));
+        toX = Math.max(toX, faintest(toX + 2, (int) box.right() - 7, top, foot));
         return Optional.of(new TypedLine(
-                cut(wanted, fromX, fromY, toX, toY), Area.between(fromX, fromY, toX, toY), row.baseline()));
+                cut(wanted, fromX, fromY, toX, toY), Area.between(fromX, fromY, toX, toY), row.baseline(), grain));
+    }
+
+    /** How far the line goes on in ink too faint to be a mark: the last such column on the way to the side of the box. */
+    private int faintest(int from, int to, int top, int foot) {
+        int direction = to < from ? -1 : 1;
+        int last = from;
+        int run = 0;
+        for (int x = from; x != to && x > 2 && x < page.width() - 2 && (to - from) * direction > 0; x += direction) {
+            int faint = 0;
+            for (int y = Math.max(0, top); y < Math.min(page.height(), foot); y++) {
+                boolean rule = marks.label[y * page.width() + x] == Marks.RULE;
+                faint += !rule && soft.at(x, y) < Flattening.PAPER - 4 - grain * 2 / 5 ? 1 : 0;
+            }
+            run = faint >= 5 ? run + 1 : 0;
+            if (run >= 5) {
+                last = x;
+            }
+        }
+        return last;
     }
 
     private Gray cut(Set<Integer> wanted, int fromX, int fromY, int toX, int toY) {

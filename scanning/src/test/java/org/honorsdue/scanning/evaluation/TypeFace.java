@@ -39,14 +39,18 @@ record TypeFace(String name, Font font, boolean unseen) {
         for (boolean unseen : new boolean[] {false, true}) {
             try (var files = Files.list(folder.resolve(unseen ? "unseen" : "tuning"))) {
                 for (var file : files.sorted().toList()) {
-                    var name = file.getFileName().toString().replaceAll("\\.[a-z0-9]+$", "");
-                    faces.add(new TypeFace(name, font(Files.readAllBytes(file)), unseen));
+                    faces.add(of(file, unseen));
                 }
             } catch (IOException e) {
                 throw new UncheckedIOException("Run scanning/fetch-evaluation-faces first.", e);
             }
         }
         return faces;
+    }
+
+    static TypeFace of(Path file, boolean unseen) throws IOException {
+        var name = file.getFileName().toString().replaceAll("\\.[a-z0-9]+$", "");
+        return new TypeFace(name, font(Files.readAllBytes(file)), unseen);
     }
 
     private static Font font(byte[] file) throws IOException {
