@@ -4,17 +4,19 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoublePredicate;
 import java.util.stream.Collectors;
+import org.honorsdue.scanning.choice.EntryKind;
 import org.honorsdue.scanning.choice.LineChoice;
 import org.honorsdue.scanning.choice.LineChooser;
 import org.honorsdue.scanning.form.Area;
 import org.honorsdue.scanning.form.FormPage;
 import org.honorsdue.scanning.form.FormPart;
-import org.honorsdue.scanning.recognition.LineReader;
 import org.honorsdue.scanning.typing.TickBoxes;
 import org.honorsdue.scanning.typing.TypedLine;
 import org.honorsdue.scanning.typing.TypedLines;
@@ -38,22 +40,20 @@ final class PageReader {
 
     private final LineChooser chooser;
 
-    PageReader(LineReader reader) {
-        this.chooser = new LineChooser(reader);
+    PageReader(LineChooser chooser) {
+        this.chooser = chooser;
     }
+
+    /** The lines of one box or part of a box, before and after they are read. */
+    private record Field(Entry entry, FormPart part, Area place, List<TypedLine> lines) {}
 
     /** @param goOn told the share done; when it says no, what was read so far is handed back */
     ScannedPaper read(FormPage page, int picture, DoublePredicate goOn) {
         var layout = page.fit().layout();
         var lines = new TypedLines(page.upright(), page.places().values());
+        var fields = new ArrayList<Field>();
         var entries = new EnumMap<Entry, ScannedEntry>(Entry.class);
-        List<Leg> legs = List.of();
-        int done = 0;
-        var boxes = layout.boxes();
-        for (var box : boxes) {
-            if (!goOn.test(done++ / (double) boxes.size())) {
-                break;
-            }
+        for (var box : layout.boxes()) {
             var entry = box.entry().orElse(null);
             var place = page.places().get(box);
             if (entry == null || place == null || LEFT_ALONE.contains(entry) || outside(place)) {
@@ -61,26 +61,65 @@ final class PageReader {
             }
             var inner = layout.within(box);
             if (inner.isEmpty()) {
-                put(entries, entry(entry, choices(entry, lines.in(place)), place, " "));
+                fields.add(new Field(entry, box, place, lines.in(place)));
             } else if (inner.get(0).kind() == FormPart.Kind.TICK) {
-                TickBoxes.ticked(page, inner)
-                        .ifPresent(tick -> put(
-                                entries,
-                                new ScannedEntry(
-                                        entry,
-                                        tick.label(),
-                                        "X",
-                                        tick.others(),
-                                        tick.confidence(),
-                                        tick.confidence() < SURE ? EnumSet.of(Flag.DOUBTFUL) : Set.of(),
-                                        place)));
-            } else if (inner.get(0).kind() == FormPart.Kind.COLUMN) {
-                legs = legs(entries, page, lines, inner, place);
+                TickBoxes.ticked(page, inner).ifPresent(tick -> entries.put(entry, ticked(entry, tick, place)));
             } else {
-                parts(entries, page, lines, box, inner, place);
+                for (var part : inner) {
+                    var at = page.places().get(part);
+                    if (at != null) {
+                        fields.add(new Field(part.entry().orElse(entry), part, at, lines.in(at)));
+                    }
+                }
+            }
+        }
+        var read = read(fields, goOn);
+        List<Leg> legs = List.of();
+        for (var box : layout.boxes()) {
+            var place = page.places().get(box);
+            if (place == null || outside(place)) {
+                continue;
+            }
+            var own = fields.stream()
+                    .filter(field -> field.part.box().equals(box.box()))
+                    .toList();
+            if (own.isEmpty()) {
+                continue;
+            }
+            if (own.get(0).part.kind() == FormPart.Kind.COLUMN) {
+                legs = legs(entries, own, read, place);
+            } else {
+                assemble(entries, box, own, read, place);
             }
         }
         return new ScannedPaper(layout.form(), picture, entries, legs, page);
+    }
+
+    private static ScannedEntry ticked(Entry entry, TickBoxes.Tick tick, Area place) {
+        Set<Flag> flags = tick.confidence() < SURE ? EnumSet.of(Flag.DOUBTFUL) : Set.of();
+        return new ScannedEntry(entry, tick.label(), "X", tick.others(), tick.confidence(), flags, place);
+    }
+
+    private Map<TypedLine, LineChoice> read(List<Field> fields, DoublePredicate goOn) {
+        var tasks = new ArrayList<LineChooser.Task>();
+        for (var field : fields) {
+            for (var line : field.lines) {
+                tasks.add(new LineChooser.Task(kind(field), line));
+            }
+        }
+        var choices = chooser.choose(tasks, goOn);
+        var read = new IdentityHashMap<TypedLine, LineChoice>();
+        for (int i = 0; i < tasks.size(); i++) {
+            read.put(tasks.get(i).line(), choices.get(i));
+        }
+        return read;
+    }
+
+    private static EntryKind kind(Field field) {
+        if (field.part.kind() == FormPart.Kind.COLUMN) {
+            return field.part.caption().startsWith("DATE") ? EntryKind.DATE : EntryKind.WORDS;
+        }
+        return EntryKind.of(field.entry);
     }
 
     private static boolean outside(Area place) {
@@ -88,61 +127,50 @@ final class PageReader {
         return seen.size() < 0.5 * place.size();
     }
 
-    private static void put(Map<Entry, ScannedEntry> entries, ScannedEntry entry) {
-        entries.put(entry.entry(), entry);
-    }
-
-    private List<LineChoice> choices(Entry entry, List<TypedLine> lines) {
-        return lines.stream()
-                .map(line -> chooser.choose(entry, line))
-                .filter(choice -> !choice.text().isBlank())
-                .toList();
-    }
-
-    /** The parts of a box, each with its own heading: two totals, three school years, two sums of money. */
-    private void parts(
-            Map<Entry, ScannedEntry> entries,
-            FormPage page,
-            TypedLines lines,
-            FormPart box,
-            List<FormPart> inner,
-            Area place) {
-        var together = new ArrayList<LineChoice>();
-        for (var part : inner) {
-            var entry = part.entry().orElseThrow();
-            var at = page.places().get(part);
-            if (at == null) {
-                continue;
-            }
-            var choices = choices(entry, lines.in(at));
-            if (part.entry().equals(box.entry())) {
-                if (!choices.isEmpty()) {
-                    together.add(joined(choices, " "));
-                }
-            } else {
-                put(entries, entry(entry, choices, at, " "));
+    private static List<LineChoice> choices(Field field, Map<TypedLine, LineChoice> read) {
+        var choices = new ArrayList<LineChoice>();
+        for (var line : field.lines) {
+            var choice = read.get(line);
+            if (choice != null && !choice.text().isBlank()) {
+                choices.add(choice);
             }
         }
-        box.entry()
-                .filter(entry -> inner.get(0).entry().equals(box.entry()))
-                .ifPresent(entry ->
-                        put(entries, entry(entry, together, place, entry == Entry.MUSTERING_OUT_PAY ? " / " : " ")));
+        return choices;
+    }
+
+    /** A whole box, or its parts: two totals with entries of their own, three school years, two sums of money. */
+    private static void assemble(
+            Map<Entry, ScannedEntry> entries,
+            FormPart box,
+            List<Field> own,
+            Map<TypedLine, LineChoice> read,
+            Area place) {
+        var together = new ArrayList<LineChoice>();
+        for (var field : own) {
+            var choices = choices(field, read);
+            if (!box.entry().equals(Optional.of(field.entry))) {
+                entries.put(field.entry, entry(field.entry, choices, field.place, " "));
+            } else if (!choices.isEmpty()) {
+                together.add(joined(choices, " "));
+            }
+        }
+        if (box.entry().equals(Optional.of(own.get(0).entry))) {
+            var between = own.get(0).entry == Entry.MUSTERING_OUT_PAY ? " / " : " ";
+            entries.put(own.get(0).entry, entry(own.get(0).entry, together, place, between));
+        }
     }
 
     private record Cell(int column, double baseline, LineChoice choice) {}
 
     /** Lines of the columns that stand on one baseline are one crossing. */
-    private List<Leg> legs(
-            Map<Entry, ScannedEntry> entries, FormPage page, TypedLines lines, List<FormPart> columns, Area place) {
+    private static List<Leg> legs(
+            Map<Entry, ScannedEntry> entries, List<Field> columns, Map<TypedLine, LineChoice> read, Area place) {
         var cells = new ArrayList<Cell>();
         for (int i = 0; i < columns.size(); i++) {
-            var at = page.places().get(columns.get(i));
-            if (at != null) {
-                for (var line : lines.in(at)) {
-                    var choice = chooser.choose(i == 1 ? Entry.SERVICE_OUTSIDE_US : Entry.SEPARATED, line);
-                    if (!choice.text().isBlank()) {
-                        cells.add(new Cell(i, line.baseline(), choice));
-                    }
+            for (var line : columns.get(i).lines) {
+                var choice = read.get(line);
+                if (choice != null && !choice.text().isBlank()) {
+                    cells.add(new Cell(i, line.baseline(), choice));
                 }
             }
         }
@@ -163,7 +191,7 @@ final class PageReader {
                 row.add(cells.get(i));
             }
         }
-        put(entries, entry(Entry.SERVICE_OUTSIDE_US, rows, place, "\n"));
+        entries.put(Entry.SERVICE_OUTSIDE_US, entry(Entry.SERVICE_OUTSIDE_US, rows, place, "\n"));
         return legs;
     }
 

@@ -3,11 +3,15 @@ package org.honorsdue.scanning;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.honorsdue.reference.Reference;
+import org.honorsdue.scanning.choice.LineChooser;
+import org.honorsdue.scanning.choice.PeriodWords;
 import org.honorsdue.scanning.form.FormPage;
 import org.honorsdue.scanning.form.PageForm;
 import org.honorsdue.scanning.picture.Gray;
 import org.honorsdue.scanning.picture.Pages;
 import org.honorsdue.scanning.preparation.Polarity;
+import org.honorsdue.scanning.recognition.GlyphNet;
 import org.honorsdue.scanning.recognition.LanguageData;
 import org.honorsdue.scanning.recognition.LineReader;
 import org.honorsdue.scanning.recognition.Tesseract;
@@ -18,10 +22,12 @@ import org.honorsdue.scanning.recognition.Tesseract;
  */
 public final class PaperScanner implements AutoCloseable {
     private final LineReader reader;
+    private final LineChooser chooser;
     private final ScanLimits limits;
 
     private PaperScanner(LineReader reader, ScanLimits limits) {
         this.reader = reader;
+        this.chooser = new LineChooser(reader, GlyphNet.built(), PeriodWords.of(Reference.published()));
         this.limits = limits;
     }
 
@@ -100,7 +106,7 @@ public final class PaperScanner implements AutoCloseable {
         }
         boolean[] on = {true};
         boolean[] late = {false};
-        var paper = new PageReader(reader).read(page, number, share -> {
+        var paper = new PageReader(chooser).read(page, number, share -> {
             late[0] = System.nanoTime() - begun > limits.timePerPage().toNanos();
             on[0] = watcher.goOn(number, count, 0.2 + 0.8 * share);
             return on[0] && !late[0];

@@ -2,6 +2,7 @@ package org.honorsdue.scanning.picture;
 
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
+import java.awt.image.IndexColorModel;
 import java.util.Arrays;
 
 /** A gray picture: 0 is black, 255 is white. The pixels are shared, not copied; only its makers may write to them. */
@@ -28,6 +29,18 @@ public record Gray(int width, int height, byte[] pixels) {
                 && picture.getRaster().getDataBuffer() instanceof DataBufferByte bytes
                 && bytes.getData().length == pixels.length) {
             System.arraycopy(bytes.getData(), 0, pixels, 0, pixels.length);
+            return new Gray(width, height, pixels);
+        }
+        if (picture.getRaster().getNumBands() == 1 && !(picture.getColorModel() instanceof IndexColorModel)) {
+            // Java would read one gray channel as linear light and make it too bright.
+            int most = (1 << picture.getSampleModel().getSampleSize(0)) - 1;
+            var samples = new int[width];
+            for (int y = 0; y < height; y++) {
+                picture.getRaster().getSamples(0, y, width, 1, 0, samples);
+                for (int x = 0; x < width; x++) {
+                    pixels[y * width + x] = (byte) ((long) samples[x] * 255 / most);
+                }
+            }
             return new Gray(width, height, pixels);
         }
         var row = new int[width];

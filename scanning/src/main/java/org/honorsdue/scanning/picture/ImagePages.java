@@ -1,5 +1,6 @@
 package org.honorsdue.scanning.picture;
 
+import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
 import java.io.IOException;
@@ -110,6 +111,10 @@ final class ImagePages implements Pages {
             if (!reader.canReadRaster()) {
                 throw e;
             }
+            return inks(reader.readRaster(index, settings), index);
+        }
+        if (picture.getColorModel().getColorSpace().getType() == ColorSpace.TYPE_CMYK && reader.canReadRaster()) {
+            // Java takes every such picture for Adobe's, whose inks are inverted.
             return inks(reader.readRaster(index, settings), index);
         }
         return Gray.of(picture);

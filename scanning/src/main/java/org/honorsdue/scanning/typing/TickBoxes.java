@@ -13,7 +13,7 @@ public final class TickBoxes {
     /** Side of a printed place for a tick, and how far around it to look, in pixels of the upright page. */
     private static final int SIDE = 34;
 
-    private static final int AROUND = 22;
+    private static final int AROUND = 26;
 
     private TickBoxes() {}
 
@@ -38,7 +38,7 @@ public final class TickBoxes {
                 second = ink;
             }
         }
-        if (most < 60 || most < 1.25 * second) {
+        if (most < 12 || most < 1.6 * second) {
             return Optional.empty();
         }
         var others = new ArrayList<String>();
@@ -48,10 +48,10 @@ public final class TickBoxes {
             }
         }
         double clear = most / Math.max(1, second);
-        return Optional.of(new Tick(best.caption(), others, Math.min(0.99, 0.5 + (clear - 1.25) * 0.6)));
+        return Optional.of(new Tick(best.caption(), others, Math.min(0.99, 0.5 + (clear - 1.6) * 0.25)));
     }
 
-    /** The most ink, in pixels of full black, that a window of the size of a tick sees near the place. */
+    /** The ink, in pixels of full black, within the printed square, which is looked for near its place. */
     private static double ink(FormPage page, FormPart part) {
         var box = page.fit()
                 .layout()
@@ -62,22 +62,32 @@ public final class TickBoxes {
         double perY = FormPage.HEIGHT / 100.0;
         // The place moves with its box.
         Area drawn = box.place();
-        double left = part.place().x() * perX + (found == null ? 0 : found.x() - drawn.x() * perX);
-        double top = part.place().y() * perY + (found == null ? 0 : found.y() - drawn.y() * perY);
-        double most = 0;
-        for (int dy = -AROUND; dy <= AROUND; dy += 3) {
-            for (int dx = -AROUND; dx <= AROUND; dx += 3) {
-                most = Math.max(most, window(page, (int) left + dx, (int) top + dy));
+        int left = (int) (part.place().x() * perX + (found == null ? 0 : found.x() - drawn.x() * perX));
+        int top = (int) (part.place().y() * perY + (found == null ? 0 : found.y() - drawn.y() * perY));
+        double strongest = -1;
+        int bestX = left;
+        int bestY = top;
+        for (int y = top - AROUND; y <= top + AROUND; y++) {
+            for (int x = left - AROUND; x <= left + AROUND; x++) {
+                double frame = window(page, x, y, SIDE, 3)
+                        + window(page, x, y + SIDE - 3, SIDE, 3)
+                        + window(page, x, y, 3, SIDE)
+                        + window(page, x + SIDE - 3, y, 3, SIDE);
+                if (frame > strongest) {
+                    strongest = frame;
+                    bestX = x;
+                    bestY = y;
+                }
             }
         }
-        return most;
+        return window(page, bestX + 5, bestY + 5, SIDE - 10, SIDE - 10);
     }
 
-    private static double window(FormPage page, int left, int top) {
+    private static double window(FormPage page, int left, int top, int width, int height) {
         double ink = 0;
-        for (int y = Math.max(0, top); y < Math.min(FormPage.HEIGHT, top + SIDE); y++) {
-            for (int x = Math.max(0, left); x < Math.min(FormPage.WIDTH, left + SIDE); x++) {
-                ink += Math.max(0, Flattening.PAPER - 20 - page.upright().at(x, y));
+        for (int y = Math.max(0, top); y < Math.min(FormPage.HEIGHT, top + height); y++) {
+            for (int x = Math.max(0, left); x < Math.min(FormPage.WIDTH, left + width); x++) {
+                ink += Math.max(0, Flattening.PAPER - 14 - page.upright().at(x, y));
             }
         }
         return ink / 255;

@@ -236,23 +236,38 @@ public final class TypedLines {
                 cut(wanted, fromX, fromY, toX, toY), Area.between(fromX, fromY, toX, toY), row.baseline(), grain));
     }
 
-    /** How far the line goes on in ink too faint to be a mark: the last such column on the way to the side of the box. */
+    /**
+     * How far the line goes on in ink too faint to be a mark: the last such column on the way to the side of the box. A
+     * fold that runs on above and below the line is no ink.
+     */
     private int faintest(int from, int to, int top, int foot) {
         int direction = to < from ? -1 : 1;
         int last = from;
         int run = 0;
-        for (int x = from; x != to && x > 2 && x < page.width() - 2 && (to - from) * direction > 0; x += direction) {
-            int faint = 0;
-            for (int y = Math.max(0, top); y < Math.min(page.height(), foot); y++) {
-                boolean rule = marks.label[y * page.width() + x] == Marks.RULE;
-                faint += !rule && soft.at(x, y) < Flattening.PAPER - 4 - grain * 2 / 5 ? 1 : 0;
-            }
-            run = faint >= 5 ? run + 1 : 0;
+        int empty = 0;
+        for (int x = from; (to - x) * direction > 0 && x > 2 && x < page.width() - 2; x += direction) {
+            int inside = faint(x, top, foot);
+            int outside = faint(x, top - 16, top - 4) + faint(x, foot + 8, foot + 20);
+            run = inside >= 5 && outside <= 6 ? run + 1 : 0;
+            empty = run > 0 ? 0 : empty + 1;
             if (run >= 5) {
                 last = x;
             }
+            // After two empty letter places the line is over.
+            if (empty > 75) {
+                break;
+            }
         }
         return last;
+    }
+
+    private int faint(int x, int top, int foot) {
+        int faint = 0;
+        for (int y = Math.max(0, top); y < Math.min(page.height(), foot); y++) {
+            boolean rule = marks.label[y * page.width() + x] == Marks.RULE;
+            faint += !rule && soft.at(x, y) < Flattening.PAPER - 4 - grain * 2 / 5 ? 1 : 0;
+        }
+        return faint;
     }
 
     private Gray cut(Set<Integer> wanted, int fromX, int fromY, int toX, int toY) {

@@ -336,6 +336,10 @@ record InventedPaper(
             Form form, Map<Entry, String> text, List<List<String>> legs, boolean capitals, Random dice) {
         var typed = new LinkedHashMap<String, String>();
         var truth = new EnumMap<Entry, String>(text);
+        truth.keySet()
+                .removeIf(entry -> entry.box(form).isEmpty()
+                        && entry != Entry.CONTINENTAL_SERVICE
+                        && entry != Entry.FOREIGN_SERVICE);
         for (var each : text.entrySet()) {
             each.getKey().box(form).ifPresent(box -> typed.put(String.valueOf(box), each.getValue()));
         }

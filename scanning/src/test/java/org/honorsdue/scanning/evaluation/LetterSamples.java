@@ -41,7 +41,8 @@ final class LetterSamples {
         int pages = Integer.parseInt(args[2]);
         int first = Integer.parseInt(args[3]);
         int kept = 0;
-        try (var out = new DataOutputStream(new GZIPOutputStream(new BufferedOutputStream(Files.newOutputStream(Path.of(args[1])))))) {
+        try (var out = new DataOutputStream(
+                new GZIPOutputStream(new BufferedOutputStream(Files.newOutputStream(Path.of(args[1])))))) {
             for (int i = first; i < first + pages; i++) {
                 var wears = Wear.values();
                 kept += page(i, faces.get(i % faces.size()), wears[(i / faces.size()) % wears.length], out);
@@ -71,7 +72,9 @@ final class LetterSamples {
         var truth = new ArrayList<String>();
         for (var part : found.get().places().keySet()) {
             var typed = typist.lines.getOrDefault(part.id(), List.of());
-            var seen = typed.isEmpty() ? List.<TypedLine>of() : lines.in(found.get().places().get(part));
+            var seen = typed.isEmpty()
+                    ? List.<TypedLine>of()
+                    : lines.in(found.get().places().get(part));
             if (!typed.isEmpty() && seen.size() == typed.size()) {
                 all.addAll(seen);
                 truth.addAll(typed);
