@@ -1,0 +1,145 @@
+package org.honorsdue.reference.unit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.honorsdue.reference.Grade;
+import org.honorsdue.reference.Reference;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Units against what was published of them: the id, what is asked, what the publication says, the publication. Lineages
+ * are those of the Center of Military History; the first half of the list was read for this test and not taken from the
+ * notes the tables began with.
+ */
+@DisplayName("Units against published lineages, orders of battle and citations")
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class PublishedUnitsTest {
+    private static final String PUBLISHED = """
+            signal-operation-battalion-17 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 17th Signal Battalion
+            signal-construction-battalion-25 | campaigns | Rhineland; Central Europe | lineage of the 25th Signal Battalion
+            signal-construction-battalion-29 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 29th Signal Battalion
+            signal-construction-battalion-30 | campaigns | Naples-Foggia; Rome-Arno; North Apennines; Po Valley | lineage of the 30th Signal Battalion
+            signal-construction-battalion-35 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 35th Signal Battalion
+            signal-construction-battalion-36 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 36th Signal Battalion
+            signal-construction-battalion-40 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 40th Signal Battalion
+            signal-construction-battalion-41 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 41st Signal Battalion
+            signal-construction-battalion-43 | campaigns | Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 43rd Signal Battalion
+            signal-construction-battalion-44 | campaigns | Rhineland; Central Europe | lineage of the 44th Signal Battalion
+            signal-battalion-50 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 50th Signal Battalion
+            signal-battalion-51 | campaigns | Sicily; Naples-Foggia; Rome-Arno; North Apennines; Po Valley | lineage of the 51st Signal Battalion
+            signal-battalion-52 | campaigns | New Guinea; Leyte; Luzon; Southern Philippines | lineage of the 52nd Signal Battalion
+            signal-battalion-53 | campaigns | Algeria-French Morocco; Tunisia; Sicily; Naples-Foggia; Rome-Arno; North Apennines; Po Valley | lineage of the 53rd Signal Battalion
+            signal-battalion-54 | campaigns | Ardennes-Alsace; Central Europe | lineage of the 54th Signal Battalion
+            signal-battalion-56 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 56th Signal Battalion
+            signal-battalion-57 | campaigns | Naples-Foggia; Anzio; Rome-Arno; Southern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 57th Signal Battalion
+            signal-battalion-58 | campaigns | New Guinea; Luzon | lineage of the 58th Signal Battalion
+            signal-battalion-62 | campaigns | Tunisia; Rome-Arno; North Apennines; Po Valley | lineage of the 62nd Signal Battalion
+            signal-battalion-63 | campaigns | Naples-Foggia; Rome-Arno; North Apennines; Po Valley | lineage of the 63rd Signal Battalion
+            signal-battalion-69 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 69th Signal Battalion
+            signal-construction-battalion-78 | campaigns | Luzon | lineage of the 78th Signal Battalion
+            signal-battalion-98 | campaigns | New Guinea; Leyte; Luzon; Southern Philippines | lineage of the 98th Signal Battalion
+            signal-construction-battalion-102 | campaigns | North Apennines; Po Valley | lineage of the 102nd Signal Battalion
+            signal-battalion-112 | campaigns | Rome-Arno; Southern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 112th Signal Battalion
+            signal-service-battalion-3186 | campaigns | Rhineland; Central Europe | lineage of the 72nd Signal Battalion
+            signal-service-battalion-3907 | campaigns | Rhineland; Central Europe | lineage of the 39th Signal Battalion
+            signal-company-1 | campaigns | Algeria-French Morocco; Tunisia; Sicily; Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 121st Signal Battalion
+            signal-company-2 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 122nd Signal Battalion
+            signal-company-3 | campaigns | Algeria-French Morocco; Tunisia; Sicily; Naples-Foggia; Anzio; Rome-Arno; Southern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 123rd Signal Battalion
+            signal-company-4 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 124th Signal Battalion
+            signal-company-82 | campaigns | Sicily; Naples-Foggia; Normandy; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 82nd Signal Battalion
+            signal-company-101 | campaigns | Normandy; Rhineland; Ardennes-Alsace; Central Europe | lineage of the 501st Signal Battalion
+            armored-signal-company-141 | campaigns | Algeria-French Morocco; Tunisia; Naples-Foggia; Anzio; Rome-Arno; North Apennines; Po Valley | lineage of the 141st Signal Battalion
+            signal-company-110 | campaigns | North Apennines; Po Valley | lineage of the 10th Signal Battalion
+            infantry-division-83 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-regiment-331 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle, 83rd Infantry Division
+            signal-company-2 | award | belgian-fourragere | lineage of the 122nd Signal Battalion
+            signal-company-82 | award | netherlands-orange-lanyard | lineage of the 82nd Signal Battalion
+            signal-company-101 | award | netherlands-orange-lanyard | lineage of the 501st Signal Battalion
+            signal-battalion-58 | award | philippine-presidential-unit-citation | lineage of the 58th Signal Battalion
+            glider-infantry-regiment-326 | parent | airborne-division-13 | Army Ground Forces fact sheet (1945)
+            infantry-regiment-169 | parent | infantry-division-43 | encyclopedia article on the 43rd Infantry Division
+            infantry-division-30 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-division-90 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            armored-division-4 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-division-95 | campaigns | Northern France; Rhineland; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-division-102 | campaigns | Rhineland; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-division-87 | campaigns | Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            armored-division-9 | campaigns | Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            armored-division-10 | campaigns | Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-division-45 | campaigns | Sicily; Naples-Foggia; Anzio; Rome-Arno; Southern France; Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-division-66 | campaigns | Northern France | Army Almanac (1950), combat chronicle
+            infantry-division-69 | campaigns | Rhineland; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-regiment-117 | parent | infantry-division-30 | Army Almanac (1950), component elements
+            infantry-regiment-120 | parent | infantry-division-30 | Army Almanac (1950), component elements
+            infantry-regiment-16 | parent | infantry-division-1 | Army Almanac (1950), component elements
+            infantry-regiment-110 | parent | infantry-division-28 | Army Almanac (1950), component elements
+            infantry-regiment-116 | parent | infantry-division-29 | Army Almanac (1950), component elements
+            field-artillery-battalion-5 | parent | infantry-division-1 | Army Almanac (1950), component elements
+            infantry-regiment-161 | parent | infantry-division-25 | Army Almanac (1950), component elements
+            infantry-regiment-165 | parent | infantry-division-27 | Army Almanac (1950), component elements
+            infantry-regiment-415 | award | distinguished-unit-citation | Army Ground Forces fact sheet, 104th Infantry Division
+            airborne-division-101 | award | distinguished-unit-citation | citation for Bastogne, unit list
+            field-artillery-battalion-969 | award | distinguished-unit-citation | citation for Bastogne, unit list
+            tank-battalion-17 | award | distinguished-unit-citation | DA GO 48, 12 Jul 1948
+            tank-battalion-31 | award | distinguished-unit-citation | DA GO 48, 12 Jul 1948
+            armored-infantry-battalion-23 | award | distinguished-unit-citation | DA GO 48, 12 Jul 1948
+            cavalry-reconnaissance-squadron-87 | award | distinguished-unit-citation | DA GO 48, 12 Jul 1948
+            armored-field-artillery-battalion-275 | award | distinguished-unit-citation | DA GO 48, 12 Jul 1948
+            infantry-regiment-148 | award | distinguished-unit-citation | War Department General Orders, 1946
+            airborne-division-82 | award | netherlands-military-order-of-william | royal decree 30 of 8 October 1945
+            infantry-regiment-422 | campaigns | Northern France; Rhineland; Ardennes-Alsace | table of the 106th Division drawn from DA Pam 672-1
+            """;
+
+    private static final UnitHistory HISTORY = new UnitHistory(UnitTables.published(), Reference.published());
+
+    static Stream<Said> published() {
+        return PUBLISHED.lines().map(line -> {
+            String[] cells = line.split(" \\| ");
+            return new Said(cells[0].strip(), cells[1], cells[2], cells[3].strip());
+        });
+    }
+
+    record Said(String unit, String asked, String says, String publication) {}
+
+    @ParameterizedTest
+    @MethodSource("published")
+    void the_tables_say_what_was_published(Said said) {
+        assertThat(UnitTables.published().unit(said.unit())).as(said.unit()).isPresent();
+        switch (said.asked()) {
+            case "campaigns" ->
+                assertThat(HISTORY.campaigns(said.unit()).stream()
+                                .map(held -> held.row().campaign().name())
+                                .toList())
+                        .as(said.publication())
+                        .containsExactlyInAnyOrderElementsOf(list(said.says()));
+            case "parent" ->
+                assertThat(UnitTables.published().parentsOf(said.unit()).stream()
+                                .map(Membership::parent))
+                        .as(said.publication())
+                        .contains(said.says());
+            default ->
+                assertThat(HISTORY.awards(said.unit()).stream()
+                                .filter(held -> held.grade() != Grade.MEMORY)
+                                .map(held -> held.row().award().id()))
+                        .as(said.publication())
+                        .contains(said.says());
+        }
+    }
+
+    private static List<String> list(String says) {
+        return Arrays.stream(says.split(";")).map(String::strip).toList();
+    }
+
+    @Test
+    void sixty_units_and_more_are_held_against_a_publication() {
+        assertThat(published().map(Said::unit).distinct().count()).isGreaterThanOrEqualTo(60);
+    }
+}
