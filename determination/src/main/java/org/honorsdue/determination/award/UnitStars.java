@@ -1,6 +1,8 @@
 package org.honorsdue.determination.award;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import org.honorsdue.determination.dossier.Dossier;
 import org.honorsdue.determination.dossier.History;
@@ -27,6 +29,9 @@ import org.honorsdue.service.paper.Entry;
 final class UnitStars {
     private UnitStars() {}
 
+    /** The list behind a star that is still to be shown; stars from one list are asked for together. */
+    private record Source(String unit, String words, boolean fromMemory) {}
+
     /**
      * Adds the stars of this theatre that his units' lists give him.
      *
@@ -41,6 +46,7 @@ final class UnitStars {
         boolean added = false;
         boolean campaignsShown = soldier.facts().supplied(Entry.BATTLES_AND_CAMPAIGNS)
                 || !soldier.campaigns().isEmpty();
+        var open = new LinkedHashMap<Source, List<String>>();
         for (UnitClaim<Credited> claim : units.campaigns(theater)) {
             String name = claim.held().row().campaign().name();
             boolean named = soldier.campaigns().stream()
@@ -55,11 +61,13 @@ final class UnitStars {
                 tally.because(star, claim.present());
             }
             if (!claim.present().isMet() || claim.fromMemory()) {
-                tally.further(
-                        claim.fromMemory() ? FactKind.UNIT_CREDIT : FactKind.UNIT_PRESENCE,
-                        () -> "%s in %s (%s)".formatted(claim.held().holder().name(), name, claim.source()));
+                var source = new Source(claim.held().holder().name(), claim.source(), claim.fromMemory());
+                open.computeIfAbsent(source, each -> new ArrayList<>()).add(name);
             }
         }
+        open.forEach((source, campaigns) -> tally.further(
+                source.fromMemory() ? FactKind.UNIT_CREDIT : FactKind.UNIT_PRESENCE,
+                () -> "%s in %s (%s)".formatted(source.unit(), String.join(", ", campaigns), source.words())));
         if (added) {
             names.sort(Comparator.comparingInt(name -> order(soldier, name)));
             tally.caution(

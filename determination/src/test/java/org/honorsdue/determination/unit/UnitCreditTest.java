@@ -87,7 +87,7 @@ class UnitCreditTest {
                 .on(EAME);
         assertThat(finding)
                 .wears(Device.BRONZE_SERVICE_STAR, 2)
-                .saying("30th Infantry Division in Normandy")
+                .saying("30th Infantry Division in Normandy, Northern France, Ardennes-Alsace")
                 .wants("unit-presence");
     }
 
@@ -120,6 +120,17 @@ class UnitCreditTest {
                 .and(unit("Co E 117th Inf", "infantry-regiment-117/company-e", "infantry-regiment-117"))
                 .on(CITATION);
         assertThat(finding).isPresumed().wants("unit-presence");
+    }
+
+    @Test
+    void a_division_cited_long_after_the_war_brings_the_citation_to_companies_never_cited_before() {
+        // Presidential Unit Citation to the 30th Division for Mortain, directed 17 March 2020: National Guard Bureau.
+        var finding = rifleman()
+                .without(Entry.BATTLES_AND_CAMPAIGNS)
+                .and(unit("Co F 117th Inf", "infantry-regiment-117/company-f", "infantry-regiment-117"))
+                .find(CITATION)
+                .orElseThrow();
+        assertThat(finding).isPresumed().saying("Mortain");
     }
 
     @Test

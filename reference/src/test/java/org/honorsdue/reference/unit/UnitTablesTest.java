@@ -91,4 +91,20 @@ class UnitTablesTest {
                         .battalion())
                 .isEqualTo(3);
     }
+
+    @Test
+    void an_award_named_for_a_division_stands_with_a_division_and_bears_its_number() {
+        for (Unit unit : tables.units()) {
+            for (UnitAward award : tables.awardsOf(unit.id())) {
+                if (award.asNamed().matches("[0-9]+(st|nd|rd|th) (Infantry|Airborne|Armored) Division")) {
+                    assertThat(unit.kind().echelon()).as(award.asNamed()).isEqualTo(Echelon.DIVISION);
+                }
+                boolean severalUnits = award.asNamed().contains(" and ");
+                unit.number()
+                        .filter(number -> !severalUnits)
+                        .ifPresent(number ->
+                                assertThat(award.asNamed()).as(unit.id()).contains(Integer.toString(number)));
+            }
+        }
+    }
 }
