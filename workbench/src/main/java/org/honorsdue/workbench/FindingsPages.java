@@ -94,7 +94,7 @@ public final class FindingsPages {
                     "evidence added");
         } catch (InputFault fault) {
             request.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            show(request, Optional.of(new Refused(award, form, fault.getMessage(), fault.faults())));
+            show(request, Optional.of(new Refused(award, form, fault.says(), fault.faults())));
             return;
         }
         request.redirect("/cases/" + asked.id() + "/findings#" + award, HttpStatus.SEE_OTHER);

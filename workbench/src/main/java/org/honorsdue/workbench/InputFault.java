@@ -9,9 +9,17 @@ final class InputFault extends RuntimeException {
 
     private final transient List<CasefileFault> faults;
 
+    private final String says;
+
     InputFault(String says, List<CasefileFault> faults) {
         super(says);
+        this.says = says;
         this.faults = List.copyOf(faults);
+    }
+
+    /** The message, which is always there. */
+    String says() {
+        return says;
     }
 
     List<CasefileFault> faults() {

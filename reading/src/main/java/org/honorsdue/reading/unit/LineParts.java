@@ -199,7 +199,7 @@ final class LineParts {
             at++;
             return;
         }
-        Word first = tokens.get(at).word();
+        Word first = tokens.get(at).meant();
         if (first.role() == Word.Role.NAME) {
             namedUnit();
             return;
@@ -231,7 +231,7 @@ final class LineParts {
         while (at < tokens.size() && continuesWords(start)) {
             Token token = tokens.get(at);
             if (token.isWord()) {
-                words.add(token.word());
+                words.add(token.meant());
                 corrected |= token.corrected();
                 if (at == start || tokens.get(at - 1).start() != token.start()) {
                     typed.append(typed.isEmpty() ? "" : " ").append(token.typed());
@@ -254,14 +254,14 @@ final class LineParts {
     private void namedUnit() {
         Token name = tokens.get(at++);
         var words = new ArrayList<Word>();
-        words.add(name.word());
+        words.add(name.meant());
         while (at < tokens.size()
                 && tokens.get(at).isWord()
-                && tokens.get(at).word().role() == Word.Role.SIZE
+                && tokens.get(at).meant().role() == Word.Role.SIZE
                 && words.size() == 1) {
-            words.add(tokens.get(at++).word());
+            words.add(tokens.get(at++).meant());
         }
-        designations.add(new Designation(0, name.word().title(), List.copyOf(words), List.of(), false, ""));
+        designations.add(new Designation(0, name.meant().title(), List.copyOf(words), List.of(), false, ""));
     }
 
     private boolean continuesWords(int start) {
@@ -271,7 +271,7 @@ final class LineParts {
                 at == start
                         || !(letteredWord(0) && type(1, Token.Type.LETTER))
                                 && !token.is(Word.ATTACHED)
-                                && !breaksRun(token.word());
+                                && !breaksRun(token.meant());
             case AMPERSAND, SLASH -> true;
             case NUMBER, LETTER, UNKNOWN, OPEN, CLOSE -> false;
         };
@@ -362,12 +362,12 @@ final class LineParts {
         while (at < tokens.size() && continuesDesignation(words)) {
             Token token = tokens.get(at);
             if (token.isWord()) {
-                words.add(token.word());
+                words.add(token.meant());
                 corrected |= token.corrected();
                 wording.append(
-                        token.word().role() == Word.Role.NOISE
+                        token.meant().role() == Word.Role.NOISE
                                 ? ""
-                                : " " + token.word().title());
+                                : " " + token.meant().title());
             } else if (isCombat(token, words)) {
                 words.add(Word.COMBAT);
                 wording.append(" Combat");
@@ -396,7 +396,7 @@ final class LineParts {
             case WORD ->
                 !token.is(Word.HEADQUARTERS)
                         && !token.is(Word.ATTACHED)
-                        && !breaksRun(token.word())
+                        && !breaksRun(token.meant())
                         && !(letteredWord(0) && type(1, Token.Type.LETTER) && !words.isEmpty());
             case AMPERSAND, OPEN, CLOSE, SLASH -> true;
             case LETTER ->
@@ -414,7 +414,7 @@ final class LineParts {
             if (token.isNumber() || token.isLetter() || lettered || token.is(Word.HEADQUARTERS)) {
                 return false;
             }
-            if (token.isWord() && token.word().role() == Word.Role.SIZE) {
+            if (token.isWord() && token.meant().role() == Word.Role.SIZE) {
                 return true;
             }
         }

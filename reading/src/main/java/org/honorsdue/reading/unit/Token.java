@@ -1,5 +1,6 @@
 package org.honorsdue.reading.unit;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,6 +47,15 @@ record Token(
 
     boolean isLetter() {
         return type == Type.LETTER;
+    }
+
+    /**
+     * The word of a word token.
+     *
+     * @throws NullPointerException for any other token
+     */
+    Word meant() {
+        return Objects.requireNonNull(word, "not a word");
     }
 
     /** The single capital letter of a letter token. */
