@@ -56,7 +56,23 @@ final class Claim {
 
     /** Campaign medals and the Philippine ribbons: those that service stars are worn on. */
     boolean bearsStars() {
+        return bearsStars(award);
+    }
+
+    static boolean bearsStars(String award) {
         return WITH_STARS.contains(award);
+    }
+
+    /** The American medals bear one star at most. */
+    boolean mayHaveSeveralStars() {
+        return !award.equals("american-campaign-medal") && !award.equals("american-defense-service-medal");
+    }
+
+    /** Whether service stars have been given to it already. */
+    boolean hasStars() {
+        return devices.containsKey(Device.BRONZE_SERVICE_STAR)
+                || devices.containsKey(Device.SILVER_SERVICE_STAR)
+                || devices.containsKey(Device.STAR_UNSPECIFIED);
     }
 
     boolean isTheaterMedal() {
@@ -65,6 +81,14 @@ final class Claim {
 
     boolean bearsClusters() {
         return WITH_CLUSTERS.contains(award);
+    }
+
+    /** Medals for service are there once; a number before one belongs to something else. */
+    boolean mayBeNumbered() {
+        return !award.endsWith("-campaign-medal")
+                && !award.equals("ww2-victory-medal")
+                && !award.equals("american-defense-service-medal")
+                && !award.endsWith("-badge");
     }
 
     /** Typed with so many of it: {@code 2 Purple Hearts}. */
@@ -82,6 +106,14 @@ final class Claim {
         } else if (device == Device.SILVER_OAK_LEAF_CLUSTER) {
             awards += 5 * number;
         }
+        extend(piece);
+    }
+
+    /** So many loops on the Good Conduct clasp, and so many awards. */
+    void loops(int loops, Piece piece) {
+        int number = Math.min(Math.max(loops, 1), MOST);
+        devices.put(Device.GOOD_CONDUCT_CLASP, number);
+        awards = number;
         extend(piece);
     }
 

@@ -34,46 +34,50 @@ import org.honorsdue.service.paper.Entry;
 /** The reader for each entry, with the kinds of meaning that the entry is for. Immutable and thread-safe. */
 public final class EntryReaders {
     private static final Preference DECORATIONS = Preference.of(
-            group(AWARD),
+            group(AWARD, LINK),
             group(DEVICE, TERM),
             group(CAMPAIGN),
-            group(LINK),
             group(LEVEL),
             group(ORDER, MONTH),
             group(WEAPON, THEATER),
             group(PLACE),
             group(NOTHING, WORD, UNIT, ARM, COMPONENT, GRADE));
     private static final Preference QUALIFICATIONS = Preference.of(
-            group(LEVEL),
+            group(LEVEL, LINK),
             group(WEAPON),
             group(AWARD),
             group(DEVICE, TERM),
-            group(LINK, ORDER, MONTH),
+            group(ORDER, MONTH),
             group(CAMPAIGN, THEATER),
             group(PLACE, NOTHING, WORD, UNIT, ARM));
     private static final Preference CAMPAIGNS = Preference.of(
-            group(CAMPAIGN),
+            group(CAMPAIGN, LINK),
             group(AWARD),
             group(DEVICE, TERM),
-            group(LINK, ORDER, MONTH),
+            group(ORDER, MONTH),
             group(THEATER),
             group(PLACE),
             group(NOTHING, WORD, UNIT, ARM));
     private static final Preference ANYTHING = Preference.of(
-            group(AWARD, LEVEL),
+            group(AWARD, LEVEL, LINK),
             group(DEVICE, TERM),
             group(CAMPAIGN),
-            group(WEAPON, LINK, ORDER, MONTH),
+            group(WEAPON, ORDER, MONTH),
             group(THEATER),
             group(PLACE),
             group(NOTHING, GRADE, COMPONENT, ARM, WORD, UNIT));
     private static final Preference PLACES = Preference.of(
             group(PLACE), group(THEATER), group(TERM, LINK, NOTHING), group(WORD, UNIT, ARM, CAMPAIGN, ORDER));
     private static final Preference WOUNDS = Preference.of(
-            group(PLACE, THEATER), group(TERM, NOTHING), group(LINK), group(ORDER), group(WORD, CAMPAIGN, UNIT));
+            group(PLACE, THEATER),
+            group(TERM, NOTHING),
+            group(LINK),
+            group(ORDER, AWARD, DEVICE),
+            group(WORD, CAMPAIGN, UNIT, ARM));
     private static final Preference TOTALS = Preference.of(group(TERM), group(NOTHING), group(LINK), group(WORD, PLACE))
             .withoutDates();
-    private static final Preference DATES = Preference.of(group(MONTH, TERM), group(NOTHING, LINK), group(WORD));
+    private static final Preference DATES =
+            Preference.of(group(MONTH, TERM), group(NOTHING, LINK), group(WORD)).datesOnly();
     private static final Preference GRADES =
             Preference.of(group(GRADE), group(COMPONENT, ARM), group(NOTHING, LINK), group(WORD, UNIT));
     private static final Preference ARMS =

@@ -97,6 +97,12 @@ public final class EntryText {
         return text.substring(start, end);
     }
 
+    /** The same, with the full stop of a last abbreviation: {@code A.P.T.}. */
+    String typedWithStop(int start, int end) {
+        boolean stop = end < text.length() && text.charAt(end) == '.' && text.indexOf('.', start) < end;
+        return text.substring(start, stop ? end + 1 : end);
+    }
+
     Origin origin(int start, int end) {
         return new Origin.OnPaper(paper, entry, start, end, text.substring(start, end));
     }

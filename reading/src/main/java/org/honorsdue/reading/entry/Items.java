@@ -7,6 +7,7 @@ import static org.honorsdue.reading.token.SenseKind.LEVEL;
 import static org.honorsdue.reading.token.SenseKind.LINK;
 import static org.honorsdue.reading.token.SenseKind.NOTHING;
 import static org.honorsdue.reading.token.SenseKind.ORDER;
+import static org.honorsdue.reading.token.SenseKind.PLACE;
 import static org.honorsdue.reading.token.SenseKind.TERM;
 import static org.honorsdue.reading.token.SenseKind.THEATER;
 import static org.honorsdue.reading.token.SenseKind.WEAPON;
@@ -21,9 +22,11 @@ import org.honorsdue.reading.token.Sense;
 import org.honorsdue.reading.token.SenseKind;
 import org.honorsdue.reference.Theater;
 import org.honorsdue.reference.history.Place;
+import org.honorsdue.service.fact.Basis.Certainty;
 import org.honorsdue.service.fact.CampaignClaim;
 import org.honorsdue.service.fact.Device;
 import org.honorsdue.service.fact.OrderCited;
+import org.honorsdue.service.paper.Entry;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,8 +45,17 @@ final class Items {
 
     private @Nullable Claim current;
     private boolean with;
+    /** Something unread stands since the last award: what follows may belong to it. */
+    private boolean orphan;
+
     private @Nullable Piece count;
     private int at;
+    private int deviceAt = -2;
+    private boolean numberSetOff;
+
+    private final List<Metal> metals = new ArrayList<>();
+
+    private record Metal(boolean silver, Piece number, Piece piece) {}
 
     private record PendingDevice(Device device, int number, Piece piece) {}
 
@@ -64,6 +76,10 @@ final class Items {
                 continue;
             }
             settle(piece);
+            if (piece.isTaken()) {
+                clearCount();
+                continue;
+            }
             endRowUnlessPartOf(piece);
             switch (piece.type()) {
                 case PHRASE -> phrase(piece);
@@ -80,7 +96,8 @@ final class Items {
     }
 
     private @Nullable Piece next(int ahead) {
-        return at + ahead < pieces.size() ? pieces.get(at + ahead) : null;
+        int wanted = at + ahead;
+        return wanted >= 0 && wanted < pieces.size() ? pieces.get(wanted) : null;
     }
 
     private @Nullable Piece before(int back) {
@@ -91,6 +108,10 @@ final class Items {
 
     /** {@code SS} beside a weapon is a class; beside an order it is the Silver Star. */
     private void settle(Piece piece) {
+        if (piece.may(AWARD, "army-good-conduct-medal") && isTried()) {
+            piece.take("general court-martial");
+            return;
+        }
         if (!piece.isPhrase() || !piece.may(LEVEL) || !piece.may(AWARD)) {
             settleBar(piece);
             return;
@@ -109,6 +130,15 @@ final class Items {
             piece.settle(AWARD);
             piece.makeSure("settled by what follows it");
         }
+    }
+
+    /** {@code Tried by GCM}: the court, not the medal. */
+    private boolean isTried() {
+        Piece prior = before(1);
+        if (prior != null && prior.is(LINK)) {
+            prior = before(2);
+        }
+        return prior != null && prior.is(TERM, "tried");
     }
 
     /** {@code BAR} is a weapon beside a class, else a bar. */
@@ -155,10 +185,21 @@ final class Items {
             case LINK -> link(piece);
             case THEATER -> theater(piece);
             case NOTHING -> piece.take();
+            case PLACE -> {
+                occupied(piece);
+                piece.take();
+                clearCount();
+                if (entry.entry() == Entry.BATTLES_AND_CAMPAIGNS) {
+                    piece.doubt("a place, not the name of a campaign", List.of());
+                }
+            }
             default -> {
                 occupied(piece);
                 piece.take();
                 clearCount();
+                if (entry.entry() != Entry.REMARKS && sense.kind() != ORDER && sense.kind() != SenseKind.MONTH) {
+                    piece.doubt("not what this entry is for", List.of());
+                }
             }
         }
     }
@@ -177,8 +218,16 @@ final class Items {
     private void award(Piece piece) {
         Piece number = count;
         clearCount();
+        if (isDenied(piece)) {
+            piece.take();
+            piece.doubt("the words beside it say that it is not so", List.of());
+            current = null;
+            orphan = true;
+            return;
+        }
+        doubtLoneLetters(piece);
         Claim claim = open(piece.sense().id(), piece);
-        if (number != null) {
+        if (number != null && claim.mayBeNumbered() && number.number() <= 30) {
             claim.number(number.number());
             claim.extend(number.take(number.number() + ""));
         }
@@ -187,16 +236,71 @@ final class Items {
         with = false;
     }
 
+    /** {@code not eligible for Good Conduct Medal}, {@code Good Conduct Medal not authorized}. */
+    private boolean isDenied(Piece piece) {
+        Piece after = next(1);
+        if (after != null && after.is(TERM, "not") && !after.isSetOff()) {
+            return true;
+        }
+        boolean setOff = piece.isSetOff();
+        for (int back = 1; back <= 3 && !setOff; back++) {
+            Piece prior = before(back);
+            if (prior == null) {
+                return false;
+            }
+            if (prior.is(TERM, "not")) {
+                return true;
+            }
+            if (!prior.is(LINK) && !prior.is(TERM, "authorized")) {
+                return false;
+            }
+            setOff = prior.isSetOff();
+        }
+        return false;
+    }
+
+    /** Two or three letters alone in the remarks, {@code GCM} or {@code AM}, may be something else than an award. */
+    private void doubtLoneLetters(Piece piece) {
+        if (entry.entry() != Entry.REMARKS
+                || piece.text().length() > 3
+                || piece.senses().size() < 2
+                || piece.certainty() == Certainty.DOUBTFUL) {
+            return;
+        }
+        Piece prior = before(1);
+        Piece after = next(1);
+        if (isAboutAwards(prior) || isAboutAwards(after)) {
+            return;
+        }
+        piece.doubt(
+                "nothing beside it says which",
+                piece.senses().stream()
+                        .filter(sense -> sense.kind() != AWARD)
+                        .map(Sense::words)
+                        .toList());
+    }
+
+    private static boolean isAboutAwards(@Nullable Piece piece) {
+        return piece != null
+                && (piece.isOrder()
+                        || piece.is(AWARD)
+                        || piece.is(DEVICE)
+                        || piece.is(LINK, "with")
+                        || piece.is(TERM, "bronze-star")
+                        || piece.is(TERM, "authorized"));
+    }
+
     private Claim open(String award, Piece piece) {
         var claim = new Claim(award, piece.take());
         claims.add(claim);
         current = claim;
+        orphan = false;
         return claim;
     }
 
     /** Where the words leave two awards possible, the second is claimed too, both in doubt. */
     private void otherReadings(Piece piece, Claim claim) {
-        if (piece.certainty() != org.honorsdue.service.fact.Basis.Certainty.DOUBTFUL) {
+        if (piece.certainty() != Certainty.DOUBTFUL) {
             return;
         }
         for (Sense other : piece.senses()) {
@@ -275,7 +379,8 @@ final class Items {
                 with = true;
                 count = null;
             }
-            case "and", "number" -> {}
+            case "and" -> with |= deviceAt == at - 1;
+            case "number" -> {}
             default -> count = null;
         }
     }
@@ -299,6 +404,19 @@ final class Items {
         piece.take();
         clearCount();
         campaigns.add(piece);
+        if (entry.entry() == Entry.REMARKS && piece.may(PLACE) && !besideCampaign()) {
+            piece.doubt("the campaign, or only the place", List.of("the place"));
+        }
+    }
+
+    private boolean besideCampaign() {
+        for (int step : new int[] {-2, -1, 1, 2}) {
+            Piece near = next(step);
+            if (near != null && (near.is(CAMPAIGN) || near.is(TERM, "item") || near.isOrder())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     // ---- devices
@@ -306,6 +424,9 @@ final class Items {
     private void device(Piece piece) {
         Sense sense = piece.sense();
         int number = numberFor(piece);
+        if (sense.id().equals("letter-v") && number > 1) {
+            piece.doubt("nobody has more than one letter V on an award", List.of());
+        }
         Device device = sense.id().equals("star")
                 ? Device.STAR_UNSPECIFIED
                 : Device.ofId(sense.id()).orElse(Device.STAR_UNSPECIFIED);
@@ -315,6 +436,7 @@ final class Items {
     /** The number typed before the device, or in figures right after it. */
     private int numberFor(Piece piece) {
         Piece before = count;
+        numberSetOff = before == null ? piece.isSetOff() : before.isSetOff();
         clearCountKeepingWith();
         if (before != null) {
             before.take(before.isOrdinal() ? "number " + before.number() : before.number() + "");
@@ -340,7 +462,26 @@ final class Items {
                 || device == Device.BRONZE_SERVICE_STAR
                 || device == Device.SILVER_SERVICE_STAR
                 || device == Device.ARROWHEAD;
-        if (isForwardLinked()) {
+        boolean cluster = device == Device.BRONZE_OAK_LEAF_CLUSTER || device == Device.SILVER_OAK_LEAF_CLUSTER;
+        if (!metals.isEmpty() && (star && device != Device.ARROWHEAD || cluster)) {
+            boolean was = with;
+            var waiting = List.copyOf(metals);
+            metals.clear();
+            for (Metal metal : waiting) {
+                take(metal.number());
+                with = was;
+                attach(
+                        metal.piece(),
+                        ofMetal(metal.silver(), cluster),
+                        metal.number().number());
+            }
+            with = was;
+        }
+        if (orphan && current == null) {
+            piece.doubt("it belongs to something that was not read", List.of());
+            return;
+        }
+        if (isForwardLinked() || star && standsBeforeItsRibbon(number, piece)) {
             pendingDevices.add(new PendingDevice(star ? bronzeIfPlain(device) : device, number, piece));
             return;
         }
@@ -349,6 +490,8 @@ final class Items {
             pendingDevices.add(new PendingDevice(star ? bronzeIfPlain(device) : device, number, piece));
             return;
         }
+        deviceAt = at;
+        with = false;
         Device meant = device == Device.STAR_UNSPECIFIED && bearer.bearsStars() ? Device.BRONZE_SERVICE_STAR : device;
         bearer.add(meant, number, piece);
     }
@@ -363,6 +506,31 @@ final class Items {
         Piece target = next(2);
         boolean toward = link != null && (link.is(LINK, "for") || link.is(LINK, "to") || link.is(LINK, "of"));
         return toward && target != null && (target.is(AWARD) || target.may(AWARD));
+    }
+
+    /** {@code 3 bronze stars EAME ribbon}, where the award before has its stars or is set off from these. */
+    private boolean standsBeforeItsRibbon(int number, Piece piece) {
+        Piece after = next(1);
+        boolean ribbonNext = !with
+                && after != null
+                && after.is(AWARD)
+                && !after.isSetOff()
+                && Claim.bearsStars(after.sense().id());
+        if (!ribbonNext) {
+            return false;
+        }
+        Claim last = current;
+        if (last == null || last.hasStars() || !last.bearsStars()) {
+            return true;
+        }
+        if (numberSetOff) {
+            return true;
+        }
+        if (number > 1 && !last.mayHaveSeveralStars()) {
+            piece.doubt("taken with the ribbon after it", List.of("with the ribbon before it"));
+            return true;
+        }
+        return false;
     }
 
     /** The award a device belongs to: the one just named, unless it cannot be and an earlier or later one can. */
@@ -394,6 +562,7 @@ final class Items {
                 && !piece.text().equalsIgnoreCase("BS");
         Claim last = current;
         boolean afterRibbon = last != null && last.bearsStars();
+        boolean starred = last != null && last.hasStars();
         Piece after = next(1);
         boolean medalMarked = after != null
                 && (after.may(DEVICE, "letter-v")
@@ -402,17 +571,27 @@ final class Items {
                         || after.is(LINK, "with"));
         boolean toRibbon = isForwardLinked();
         boolean many = number != null && number.number() >= 2;
-        if (with && last != null || toRibbon && !medalMarked) {
+        if (with && last != null && (number != null || plural || !starred) || toRibbon && !medalMarked) {
+            device(piece, Device.BRONZE_SERVICE_STAR, "service star");
+        } else if (number != null && !with && forwardRibbon()) {
             device(piece, Device.BRONZE_SERVICE_STAR, "service star");
         } else if (afterRibbon && (number != null || plural || piece.afterBracket())) {
             device(piece, Device.BRONZE_SERVICE_STAR, "service star");
         } else if (plural || many) {
             starsWithoutRibbon(piece, number);
-        } else if (last != null && afterRibbon && !piece.isSetOff() && !medalMarked && !andBefore()) {
+        } else if (last != null && afterRibbon && !starred && !piece.isSetOff() && !medalMarked && !andBefore()) {
             bothWays(piece, last);
         } else {
             medal(piece, number, "bronze-star-medal", "Bronze Star Medal");
         }
+    }
+
+    private boolean forwardRibbon() {
+        Piece after = next(1);
+        return after != null
+                && after.is(AWARD)
+                && !after.isSetOff()
+                && Claim.bearsStars(after.sense().id());
     }
 
     private boolean andBefore() {
@@ -493,7 +672,10 @@ final class Items {
                     current.add(Device.LETTER_V, 1, piece);
                 }
             }
+            case "silver", "bronze" -> metal(piece);
+            case "loop" -> loops(piece);
             case "clasp" -> clasp(piece);
+            case "item" -> item();
             case "award-word" -> awardWord(piece);
             default -> {
                 at = terms.read(at);
@@ -503,6 +685,46 @@ final class Items {
         if (!piece.isTaken()) {
             piece.take();
         }
+    }
+
+    /** {@code w/1 silver and 2 bronze stars}: the first metal waits for the word that both share. */
+    private void metal(Piece piece) {
+        Piece number = count;
+        piece.take();
+        if (number != null) {
+            metals.add(new Metal(piece.sense().id().equals("silver"), number, piece));
+        }
+        count = null;
+    }
+
+    private static Device ofMetal(boolean silver, boolean cluster) {
+        if (cluster) {
+            return silver ? Device.SILVER_OAK_LEAF_CLUSTER : Device.BRONZE_OAK_LEAF_CLUSTER;
+        }
+        return silver ? Device.SILVER_SERVICE_STAR : Device.BRONZE_SERVICE_STAR;
+    }
+
+    /** Each loop of the Good Conduct clasp stands for an award. */
+    private void loops(Piece piece) {
+        Claim last = current;
+        Piece number = count;
+        piece.take();
+        clearCount();
+        if (last != null && last.award.equals("army-good-conduct-medal")) {
+            int loops = number == null ? 1 : number.number();
+            take(number);
+            last.loops(loops, piece);
+        }
+    }
+
+    /** {@code Item 33}: the number is that of an entry. */
+    private void item() {
+        Piece number = next(1);
+        if (number != null && number.isNumber()) {
+            number.take("entry " + number.number());
+            at++;
+        }
+        clearCount();
     }
 
     private void clasp(Piece piece) {
@@ -552,6 +774,9 @@ final class Items {
     private void letter(Piece piece) {
         if (piece.text().length() == 1) {
             occupied(piece);
+        } else if (piece.text().length() > 2) {
+            current = null;
+            orphan = true;
         }
         with = false;
         count = null;
@@ -559,23 +784,41 @@ final class Items {
 
     // ---- numbers, dates, orders
 
+    private static boolean isYear(Piece piece) {
+        return piece.figures() == 2 && piece.number() >= 40 && piece.number() <= 46 && !piece.isOrdinal();
+    }
+
     private void number(Piece piece) {
         Piece after = next(1);
-        if (after == null) {
+        if (qualifications.hasLevel() && isYear(piece) && (after == null || after.isSetOff() || after.may(LEVEL))) {
+            piece.redate(org.honorsdue.service.fact.PartialDate.year(1900 + piece.number()));
+            piece.correct("two figures read as a year");
+            qualifications.add(piece.take());
             return;
         }
         if (!qualifications.isEmpty() && piece.number() >= 100) {
             piece.take("score " + piece.number());
             return;
         }
-        boolean counts = after.may(DEVICE)
-                || after.may(AWARD)
-                || after.may(TERM, "bronze-star")
-                || after.may(TERM, "silver-star")
-                || after.may(TERM, "award-word")
-                || after.may(TERM, "days")
-                || after.may(TERM, "lost")
-                || after.may(TERM, "asr");
+        Claim last = current;
+        Piece prior = before(1);
+        if (piece.afterBracket() && last != null && prior != null && prior.is(AWARD) && last.mayBeNumbered()) {
+            last.number(piece.number());
+            last.extend(piece.take(piece.number() + ""));
+            return;
+        }
+        boolean counts = after != null
+                && (after.may(DEVICE)
+                        || after.may(AWARD)
+                        || after.may(TERM, "bronze-star")
+                        || after.may(TERM, "silver-star")
+                        || after.may(TERM, "award-word")
+                        || after.may(TERM, "days")
+                        || after.may(TERM, "lost")
+                        || after.may(TERM, "asr")
+                        || after.is(TERM, "silver")
+                        || after.is(TERM, "bronze")
+                        || after.is(TERM, "loop"));
         if (counts && piece.number() >= 0 && piece.number() <= 400) {
             count = piece;
         }
@@ -600,13 +843,14 @@ final class Items {
         piece.take();
         clearCount();
         entry.addOrders(piece.orders());
-        Claim last = current;
-        if (last != null && !piece.beginsAnew()) {
+        Claim last = current != null || claims.isEmpty() ? current : claims.get(claims.size() - 1);
+        if (last != null && orphan) {
+            piece.correct("words before it were not read; taken with the award before them");
+        }
+        if (last != null) {
             last.cite(piece);
-        } else if (last == null) {
-            pendingOrders.add(piece);
         } else {
-            withoutAward(piece);
+            pendingOrders.add(piece);
         }
     }
 

@@ -232,7 +232,13 @@ final class Legs {
         Optional<Place> place = place(destination);
         Set<Theater> theaters = place.map(Place::theaters).orElse(Set.of());
         Certainty certainty = Certainty.PLAIN;
+        if (place.isEmpty()) {
+            destination.first().doubt("not in the table of places; the theater is not known", List.of());
+        }
         for (Part part : leg.present()) {
+            if (place.isEmpty() && part == destination) {
+                continue;
+            }
             for (Piece piece : part.pieces()) {
                 certainty = EntryText.worse(certainty, piece.certainty());
             }
@@ -296,7 +302,8 @@ final class Legs {
         Part destination = leg.destination();
         return destination == null
                 ? ""
-                : entry.typed(destination.first().start(), destination.last().end());
+                : entry.typedWithStop(
+                        destination.first().start(), destination.last().end());
     }
 
     private static Optional<PartialDate> date(@Nullable Part part) {

@@ -12,13 +12,14 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Classes, weapons and dates in a row, put together: {@code MM M1 Dec 43 SS Carbine}, {@code Rifle SS, Carbine MM}.
- * Whichever stands first, class or weapon, stands first throughout.
+ * Whichever stands first, class or weapon, stands first in each item.
  */
 final class Qualifications {
     private final EntryText entry;
     private final List<Piece> row = new ArrayList<>();
 
     private @Nullable Piece level;
+    private @Nullable Piece levelBefore;
     private final List<Piece> weapons = new ArrayList<>();
     private @Nullable Piece date;
 
@@ -69,42 +70,63 @@ final class Qualifications {
 
     private void read(List<Piece> part) {
         boolean dateFirst = part.get(0).isDate();
-        boolean weaponFirst = part.stream()
-                .filter(piece -> !piece.isDate())
-                .findFirst()
-                .map(piece -> piece.is(SenseKind.WEAPON))
-                .orElse(false);
-        for (Piece piece : part) {
+        boolean weaponFirst = false;
+        levelBefore = null;
+        for (int i = 0; i < part.size(); i++) {
+            Piece piece = part.get(i);
+            boolean fresh = level == null && weapons.isEmpty();
             if (piece.isDate()) {
-                if (dateFirst && (level != null || !weapons.isEmpty())) {
+                if (dateFirst) {
                     emit();
+                    date = piece;
+                } else {
+                    date = piece;
+                    if (!weapons.isEmpty()) {
+                        emit();
+                    }
                 }
-                date = piece;
             } else if (piece.is(SenseKind.LEVEL)) {
                 if (level != null || !weaponFirst && !weapons.isEmpty()) {
                     emit();
+                    weaponFirst = false;
+                } else if (fresh) {
+                    weaponFirst = false;
                 }
                 level = piece;
             } else {
-                boolean newItem = weaponFirst ? level != null : date != null && !weapons.isEmpty() && !dateFirst;
-                if (newItem) {
-                    Piece same = weaponFirst ? null : level;
+                if (fresh) {
+                    weaponFirst = true;
+                } else if (weaponFirst && level != null) {
                     emit();
-                    level = same;
+                } else if (!weapons.isEmpty() && level != null && classFollows(part, i)) {
+                    emit();
+                    weaponFirst = true;
                 }
-                weapons.add(piece);
+                if (weapons.stream()
+                        .noneMatch(weapon ->
+                                weapon.sense().id().equals(piece.sense().id()))) {
+                    weapons.add(piece);
+                }
             }
         }
         emit();
     }
 
+    /** Whether the weapon at that place is followed by its own class, after which no weapon comes. */
+    private static boolean classFollows(List<Piece> part, int at) {
+        boolean level = at + 1 < part.size() && part.get(at + 1).is(SenseKind.LEVEL);
+        return level && (at + 2 >= part.size() || part.get(at + 2).isDate());
+    }
+
+    /** Weapons without a class of their own take the one before them: {@code MM Rifle Dec 43 Carbine Jan 44}. */
     private void emit() {
-        Piece of = level;
+        Piece of = level == null && !weapons.isEmpty() ? levelBefore : level;
         if (of != null) {
             if (weapons.isEmpty()) {
                 fact(of, null);
             }
             weapons.forEach(weapon -> fact(of, weapon));
+            levelBefore = of;
         }
         level = null;
         weapons.clear();

@@ -14,6 +14,7 @@ import org.honorsdue.service.fact.Basis.Certainty;
 import org.honorsdue.service.fact.Captivity;
 import org.honorsdue.service.fact.Conduct;
 import org.honorsdue.service.fact.LapelButton;
+import org.honorsdue.service.fact.MusteringOutPay;
 import org.honorsdue.service.fact.PartialDate;
 import org.honorsdue.service.fact.PointsScore;
 import org.honorsdue.service.fact.PriorService;
@@ -46,6 +47,7 @@ final class RemarkTerms {
             case "pow", "interned" -> captivity(at);
             case "inactive" -> reserve(at);
             case "wounded" -> wound(at);
+            case "mustering-out" -> pay(at);
             default -> at;
         };
     }
@@ -140,7 +142,31 @@ final class RemarkTerms {
         Piece first = number.start() < pieces.get(at).start() ? number : pieces.get(at);
         entry.add(
                 new PointsScore(entry.paper(), number.number(), asOf, entry.basis(first, pieces.get(last), certainty)));
-        return last;
+        return date == null ? last : furtherScore(last);
+    }
+
+    /** A second score with its day: {@code ASR score (12 May 45) 85 (2 Sep 45) 93}. */
+    private int furtherScore(int at) {
+        Piece date = piece(at + 1);
+        Piece number = piece(at + 2);
+        boolean further = date != null
+                && number != null
+                && date.isDate()
+                && date.date() != null
+                && number.isNumber()
+                && number.number() <= 300
+                && !number.isOrdinal();
+        if (!further || date == null || number == null) {
+            return at;
+        }
+        date.take();
+        number.take("score " + number.number());
+        entry.add(new PointsScore(
+                entry.paper(),
+                number.number(),
+                Optional.ofNullable(date.date()),
+                entry.basis(date, number, EntryText.worse(date.certainty(), number.certainty()))));
+        return at + 2;
     }
 
     /** {@code No days lost under AW 107}, {@code Time lost 10 days AW 107}, {@code AW 107: none}. */
@@ -209,14 +235,18 @@ final class RemarkTerms {
             if (piece.isDate() && piece.date() != null) {
                 if (from == null) {
                     from = piece;
-                } else {
+                } else if (to == null) {
                     to = piece;
-                    last = i;
+                } else {
                     break;
                 }
                 last = i;
+            } else if (to != null && place != null && !piece.may(PLACE)) {
+                break;
             } else if (place == null && (piece.settle(PLACE) || piece.is(PLACE))) {
                 place = piece;
+                last = i;
+            } else if (place != null && piece.settle(PLACE)) {
                 last = i;
             } else if (!piece.is(LINK) && !isGovernment(piece)) {
                 break;
@@ -284,6 +314,22 @@ final class RemarkTerms {
                 entry.typed(key.start(), pieces.get(last).end()),
                 entry.basis(key, pieces.get(last), certainty)));
         return last;
+    }
+
+    private int pay(int at) {
+        int next = at + 1;
+        Piece sign = piece(next);
+        if (sign != null && sign.text().equals("$")) {
+            sign.take("dollars");
+            next++;
+        }
+        Piece amount = piece(next);
+        if (amount == null || !amount.isNumber() || amount.number() < 50 || amount.number() > 1000) {
+            return at;
+        }
+        amount.take("$" + amount.number());
+        entry.add(new MusteringOutPay(entry.paper(), amount.number(), entry.basis(amount)));
+        return next;
     }
 
     private int wound(int at) {

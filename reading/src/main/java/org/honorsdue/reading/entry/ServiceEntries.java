@@ -135,7 +135,7 @@ final class ServiceEntries {
             if (authority.isEmpty() && piece.is(TERM, "regulation") && i + 2 < pieces.size()) {
                 Piece number = pieces.get(i + 1);
                 Piece part = pieces.get(i + 2);
-                if (number.isNumber() && part.isNumber()) {
+                if (number.isNumber() && part.isNumber() && number.figures() == 3 && part.figures() <= 3) {
                     authority = Optional.of("AR " + number.number() + "-" + part.number());
                     number.take(number.text());
                     part.take(part.text());
@@ -288,6 +288,7 @@ final class ServiceEntries {
                 && !piece.text().contains(Integer.toString(born.earliest().getYear()))) {
             born = new PartialDate(
                     born.earliest().minusYears(100), born.latest().minusYears(100));
+            piece.redate(born);
         }
         entry.add(new BirthDate(born, entry.basis(piece)));
     }

@@ -54,16 +54,21 @@ final class Totals {
             kind = piece.is(TERM, "foreign") ? ServiceTotal.Kind.FOREIGN : ServiceTotal.Kind.CONTINENTAL;
             kindTyped = true;
             piece.take();
-        } else if (piece.isNumber()) {
+        } else if (piece.isNumber() || piece.text().length() <= 2 && piece.readAsFigure()) {
             Piece after = at + 1 < pieces.size() ? pieces.get(at + 1) : piece;
-            int part = part(after);
-            if (part >= 0) {
+            boolean daysAttached = piece.isOrdinal()
+                    && piece.text().toUpperCase(java.util.Locale.ROOT).endsWith("D");
+            int part = daysAttached ? 2 : part(after);
+            if (daysAttached) {
+                parts[2] = piece.number();
+                named.add(piece.take(piece.number() + " days"));
+            } else if (part >= 0) {
                 if (parts[part] >= 0 || part == 0 && !named.isEmpty()) {
                     finishNamed();
                 }
                 parts[part] = piece.number();
-                named.add(piece.take(piece.number() + " " + after.sense().words()));
-                named.add(after.take());
+                named.add(piece.take(part(part, piece.number())));
+                named.add(after.take(part == 0 ? "years" : part == 1 ? "months" : "days"));
             } else {
                 bare.add(piece);
                 if (bare.size() == 3) {
@@ -76,6 +81,18 @@ final class Totals {
     }
 
     private static int part(Piece piece) {
+        switch (piece.text()) {
+            case "Y", "y" -> {
+                return 0;
+            }
+            case "M", "m" -> {
+                return 1;
+            }
+            case "D", "d" -> {
+                return 2;
+            }
+            default -> {}
+        }
         if (!piece.isPhrase()) {
             return -1;
         }

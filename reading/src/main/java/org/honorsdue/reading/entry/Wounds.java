@@ -1,5 +1,7 @@
 package org.honorsdue.reading.entry;
 
+import static org.honorsdue.reading.token.SenseKind.AWARD;
+import static org.honorsdue.reading.token.SenseKind.DEVICE;
 import static org.honorsdue.reading.token.SenseKind.LINK;
 import static org.honorsdue.reading.token.SenseKind.NOTHING;
 import static org.honorsdue.reading.token.SenseKind.PLACE;
@@ -19,7 +21,10 @@ import org.jspecify.annotations.Nullable;
 final class Wounds {
     private final EntryText entry;
     private final List<Piece> place = new ArrayList<>();
+    private final List<Claim> claims = new ArrayList<>();
+    private @Nullable Claim claim;
     private @Nullable Piece date;
+    private @Nullable Piece placeBefore;
     private boolean dateFirst;
     private boolean begun;
 
@@ -35,11 +40,20 @@ final class Wounds {
             piece(piece);
         }
         finish();
+        claims.forEach(award -> entry.add(award.fact(entry)));
     }
 
     private void piece(Piece piece) {
         if (piece.isOrder()) {
             entry.addOrders(piece.orders());
+            piece.take();
+            if (claim != null) {
+                claim.cite(piece);
+            }
+        } else if (piece.is(AWARD)) {
+            claim = new Claim(piece.sense().id(), piece.take());
+            claims.add(claim);
+        } else if (piece.is(DEVICE)) {
             piece.take();
         } else if (piece.isDate()) {
             if (!begun) {
@@ -86,13 +100,29 @@ final class Wounds {
         for (Piece piece : all) {
             certainty = EntryText.worse(certainty, piece.certainty());
         }
+        if (!place.isEmpty() && place.stream().noneMatch(piece -> piece.may(PLACE) || piece.may(THEATER))) {
+            place.get(0).doubt("not in the table of places; kept as typed", List.of());
+        }
         Optional<PartialDate> day = when == null ? Optional.empty() : Optional.ofNullable(when.date());
-        Optional<String> where = place.isEmpty()
-                ? Optional.empty()
-                : Optional.of(entry.typed(
-                        place.get(0).start(), place.get(place.size() - 1).end()));
+        if (place.isEmpty() && placeBefore != null && !dateFirst) {
+            start = Math.min(start, placeBefore.start());
+        }
+        Optional<String> where = where();
         entry.add(new Wound(day, where, entry.typed(start, end), entry.basis(start, end, certainty)));
+        if (!place.isEmpty()) {
+            placeBefore = place.get(place.size() - 1);
+        }
         place.clear();
         date = null;
+    }
+
+    /** The known place among the words, with the words beside it; for a second date the place of the first. */
+    private Optional<String> where() {
+        if (place.isEmpty()) {
+            Piece same = placeBefore;
+            return same == null || dateFirst ? Optional.empty() : Optional.of(same.text());
+        }
+        return Optional.of(entry.typedWithStop(
+                place.get(0).start(), place.get(place.size() - 1).end()));
     }
 }

@@ -26,8 +26,14 @@ final class Dates {
 
     private final Lexicon lexicon;
     private final Words words;
+    private final boolean only;
+    private int ambiguous;
+    private boolean monthFirstSeen;
+    private boolean dayFirstSeen;
 
-    Dates(Lexicon lexicon, Words words) {
+    /** @param only whether the text holds a date and nothing else */
+    Dates(Lexicon lexicon, Words words, boolean only) {
+        this.only = only;
         this.lexicon = lexicon;
         this.words = words;
     }
@@ -37,19 +43,23 @@ final class Dates {
     TypedDate at(int word) {
         if (words.isNumber(word)) {
             TypedDate numeric = numeric(word);
+            if (numeric == null) {
+                numeric = monthAndYear(word);
+            }
             return numeric != null ? numeric : dayFirst(word, words.number(word), null);
         }
         int month = month(word);
-        if (month > 0) {
-            TypedDate slip = slipFirst(word);
-            return slip != null ? slip : monthFirst(word, month, null);
-        }
-        return slipFirst(word);
+        return month > 0 ? monthFirst(word, month, null) : null;
     }
 
     /** A day whose figures were typed as letters: {@code lO Nov 45}. */
-    private @Nullable TypedDate slipFirst(int word) {
-        if (!words.isLetters(word) || words.length(word) > 2 || month(word + 1) == 0) {
+    @Nullable
+    TypedDate slipFirst(int word) {
+        boolean letters = words.isLetters(word) && words.length(word) <= 2;
+        if (!letters
+                || month(word + 1) == 0
+                || year(word + 2) < 0
+                || !only && !words.word(word).contains("l")) {
             return null;
         }
         int day = Words.slipOfNumber(words.plain(word));
@@ -147,6 +157,9 @@ final class Dates {
         }
         boolean monthFirst = isDay(year, a, b);
         boolean dayFirst = isDay(year, b, a);
+        ambiguous += monthFirst && dayFirst && a != b ? 1 : 0;
+        monthFirstSeen |= monthFirst && !dayFirst;
+        dayFirstSeen |= dayFirst && !monthFirst;
         if (monthFirst && dayFirst && a != b) {
             LocalDate one = LocalDate.of(year, a, b);
             LocalDate other = LocalDate.of(year, b, a);
@@ -162,6 +175,55 @@ final class Dates {
             return TypedDate.plain(word + 3, PartialDate.day(LocalDate.of(year, a, b)));
         }
         return dayFirst ? TypedDate.plain(word + 3, PartialDate.day(LocalDate.of(year, b, a))) : null;
+    }
+
+    /** {@code 12/43}: a month and a year that cannot be a day. */
+    private @Nullable TypedDate monthAndYear(int word) {
+        int mark = words.gap(word + 1);
+        int month = words.number(word);
+        int year = words.number(word + 1);
+        boolean shaped = (mark == Words.SLASH || mark == Words.HYPHEN)
+                && words.length(word) <= 2
+                && words.isNumber(word + 1)
+                && words.length(word + 1) == 2
+                && !words.isOrdinal(word)
+                && !words.isOrdinal(word + 1);
+        if (!shaped
+                || month < 1
+                || month > 12
+                || year < 32
+                || words.gap(word + 2) == mark && words.isNumber(word + 2)) {
+            return null;
+        }
+        return month(word + 2, 1900 + year, month, null);
+    }
+
+    /** Dates in figures that could be read both ways are read as the others of the same text must be. */
+    void settleFigures(List<Piece> pieces) {
+        if (ambiguous == 0 || monthFirstSeen == dayFirstSeen) {
+            return;
+        }
+        for (Piece piece : pieces) {
+            TypedDate date = piece.typedDate();
+            if (date != null
+                    && date.certainty() == Certainty.DOUBTFUL
+                    && date.alternatives().size() == 2) {
+                PartialDate settled = figures(piece.from(), monthFirstSeen);
+                if (settled != null) {
+                    piece.settle(settled, "settled by the other dates of the entry");
+                }
+            }
+        }
+    }
+
+    private @Nullable PartialDate figures(int word, boolean monthFirst) {
+        if (!words.isNumber(word) || !words.isNumber(word + 1) || year(word + 2) < 0) {
+            return null;
+        }
+        int month = words.number(monthFirst ? word : word + 1);
+        int day = words.number(monthFirst ? word + 1 : word);
+        int year = year(word + 2);
+        return isDay(year, month, day) ? PartialDate.day(LocalDate.of(year, month, day)) : null;
     }
 
     private TypedDate day(int to, int year, int month, int day, @Nullable String note) {
@@ -215,18 +277,31 @@ final class Dates {
         return known == null ? 0 : lexicon.month(known);
     }
 
+    /** A month one letter off between a day and a year; three letters suffice there, since nothing else can stand so. */
     private int misspeltMonth(int word) {
-        if (!words.isLetters(word) || words.length(word) < 4 || words.known(word) != null || year(word + 1) < 0) {
+        boolean possible = words.isLetters(word)
+                && words.length(word) >= 3
+                && (only || words.known(word) == null)
+                && year(word + 1) >= 0;
+        if (!possible) {
             return 0;
         }
         String typed = words.plain(word);
-        int limit = typed.length() < 8 ? 1 : 2;
+        int found = 0;
         for (int i = 0; i < MONTHS.size(); i++) {
-            if (Spelling.distance(typed, MONTHS.get(i), limit) <= limit) {
-                return i + 1;
+            String month = MONTHS.get(i);
+            int limit = typed.length() < 8 ? 1 : 2;
+            boolean near = typed.length() == 3
+                    ? Spelling.distance(typed, month.substring(0, 3), 1) <= 1
+                    : Spelling.distance(typed, month, limit) <= limit;
+            if (near) {
+                if (found > 0) {
+                    return 0;
+                }
+                found = i + 1;
             }
         }
-        return 0;
+        return found;
     }
 
     private static String both(@Nullable String a, String b) {

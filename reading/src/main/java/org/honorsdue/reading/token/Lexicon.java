@@ -103,6 +103,7 @@ public final class Lexicon {
         private final Map<String, Integer> ideaNumbers = new LinkedHashMap<>();
         private final Map<String, Set<Integer>> spellings = new LinkedHashMap<>();
         private final PhraseTable.Builder phrases = new PhraseTable.Builder();
+        private final int patternIdeas;
         private @Nullable Lexicon patternsOnly;
 
         Builder(List<LexiconTables.Word> words, List<LexiconTables.Phrase> patterns) {
@@ -112,12 +113,14 @@ public final class Lexicon {
                 word.spellings().forEach(spelling -> spell(spelling, idea));
             }
             Vocabulary.NUMBER_WORDS.forEach(word -> spell(word, idea(word.toLowerCase(Locale.ROOT))));
-            addPlurals();
+            Vocabulary.ORDINAL_WORDS.forEach(word -> spell(word, idea(word.toLowerCase(Locale.ROOT))));
             for (var pattern : patterns) {
                 for (var sequence : pattern.sequences()) {
                     phrases.add(sequence.stream().map(this::ideaOfPatternWord).toList(), pattern.sense());
                 }
             }
+            addPlurals();
+            patternIdeas = ideaNumbers.size();
         }
 
         private int idea(String name) {
@@ -159,7 +162,9 @@ public final class Lexicon {
             patternsOnly = build();
             for (Award award : reference.awards()) {
                 var sense = Sense.of(SenseKind.AWARD, award.id(), award.name());
-                literal(beforeBracket(award.name()), sense);
+                if (resolve(beforeBracket(award.name())).isEmpty()) {
+                    literal(beforeBracket(award.name()), sense);
+                }
                 award.otherNames().stream()
                         .filter(name -> name.length() > 4 && !name.contains("("))
                         .filter(name -> resolve(name).isEmpty())
@@ -217,7 +222,16 @@ public final class Lexicon {
 
         private void abbreviation(Abbreviation row, Reference reference) {
             SenseKind kind = kind(row.kind());
-            if (row.kind().equals("date") || isSpelledOutByRules(row, kind) || isSumOfKnownParts(row.token(), kind)) {
+            boolean named = kind == SenseKind.AWARD
+                    || kind == SenseKind.DEVICE
+                    || kind == SenseKind.GRADE
+                    || kind == SenseKind.COMPONENT
+                    || kind == SenseKind.ARM;
+            boolean known = named && !resolve(row.token()).isEmpty();
+            if (known
+                    || row.kind().equals("date")
+                    || isSpelledOutByRules(row, kind)
+                    || isSumOfKnownParts(row.token(), kind)) {
                 return;
             }
             if (kind == SenseKind.PLACE || kind == SenseKind.THEATER) {
@@ -238,7 +252,10 @@ public final class Lexicon {
                     }
                 }
             }
-            if (!resolved || kind == SenseKind.WORD || kind == SenseKind.UNIT) {
+            if (!resolved && kind == SenseKind.ARM && !row.ambiguous()) {
+                String arm = beforeBracket(row.expansion()).strip();
+                literal(row.token(), new Sense(kind, arm, arm, row.note(), Standing.NAME));
+            } else if (!resolved || kind == SenseKind.WORD || kind == SenseKind.UNIT) {
                 literal(row.token(), new Sense(wordKind(kind), "", row.expansion(), row.note(), Standing.NAME));
             }
         }
@@ -328,7 +345,14 @@ public final class Lexicon {
             }
         }
 
+        /** A spelling of one idea stands for that idea; any other word stands for itself. */
         private int literalIdea(String word) {
+            var known = spellings.getOrDefault(word, Set.of()).stream()
+                    .filter(idea -> idea < patternIdeas)
+                    .toList();
+            if (word.length() >= 3 && known.size() == 1) {
+                return known.get(0);
+            }
             int idea = idea("=" + word);
             spell(word, idea);
             return idea;

@@ -15,6 +15,7 @@ final class Matcher {
     private final PhraseTable phrases;
     private final Words words;
 
+    private int end;
     private int bestTo;
     private Sense @Nullable [] bestSenses;
     /** Further meanings of the same words, as they come from other ideas of them. */
@@ -31,6 +32,12 @@ final class Matcher {
 
     /** The longest phrase as it is known. */
     Optional<Match> longest(int from) {
+        return within(from, words.count());
+    }
+
+    /** The longest phrase that ends no later than a place. */
+    Optional<Match> within(int from, int last) {
+        end = last;
         bestTo = from;
         bestSenses = null;
         equals.clear();
@@ -55,7 +62,7 @@ final class Matcher {
     }
 
     private void walk(int node, int from, int word, boolean comma) {
-        if (word >= words.count()) {
+        if (word >= end) {
             return;
         }
         if (word > from) {
@@ -98,7 +105,7 @@ final class Matcher {
         var together = new char[8];
         together[0] = words.upper(words.start(word));
         int length = 1;
-        for (int i = word + 1; i < words.count() && length < together.length; i++) {
+        for (int i = word + 1; i < end && length < together.length; i++) {
             if (!words.isLetters(i) || words.length(i) != 1 || (words.gap(i) & ~(Words.SPACE | Words.PERIOD)) != 0) {
                 break;
             }
@@ -131,15 +138,19 @@ final class Matcher {
             return;
         }
         Known known = words.known(word);
+        boolean goesOn = false;
         if (known != null) {
             for (int idea : known.ideas()) {
                 int below = phrases.step(node, idea);
                 if (below >= 0) {
+                    goesOn = true;
                     take(below, word + 1, corrections, note);
                     guess(below, from, word + 1, corrections, note);
                 }
             }
-        } else if (corrections < 2 && words.isLetters(word) && words.length(word) >= 3) {
+        }
+        boolean mayBeWrong = known == null || word > from && !goesOn && words.length(word) >= 5;
+        if (mayBeWrong && corrections < 2 && words.isLetters(word) && words.length(word) >= 3) {
             correct(node, from, word, corrections, note);
         }
     }
@@ -158,6 +169,9 @@ final class Matcher {
                     }
                 }
             }
+            if (typed.length() <= 4) {
+                shortWord(from, word, typed, corrections, note);
+            }
             return;
         }
         for (int idea : phrases.children(node)) {
@@ -167,6 +181,37 @@ final class Matcher {
                 String how = note(note, words.word(word), meant);
                 take(below, word + 1, corrections + 1, how);
                 guess(below, from, word + 1, corrections + 1, how);
+            }
+        }
+    }
+
+    /**
+     * A short word that nobody listed, read only when the next word as it is known makes the phrase: {@code Prp Heart},
+     * {@code EANE Theater Ribbon}.
+     */
+    private void shortWord(int from, int word, String typed, int corrections, @Nullable String note) {
+        for (int idea : phrases.children(PhraseTable.ROOT)) {
+            String meant = Spelling.shortMeant(typed, lexicon, idea);
+            if (!meant.isEmpty()) {
+                int below = phrases.step(PhraseTable.ROOT, idea);
+                onlyExactly(below, word + 1, from, corrections + 1, note(note, words.word(word), meant));
+            }
+        }
+    }
+
+    private void onlyExactly(int node, int word, int from, int corrections, String note) {
+        if (word >= words.count() || (words.gap(word) & (PARTING | Words.COMMA)) != 0 || words.length(word) < 3) {
+            return;
+        }
+        Known known = words.known(word);
+        if (known == null) {
+            return;
+        }
+        for (int idea : known.ideas()) {
+            int below = phrases.step(node, idea);
+            if (below >= 0) {
+                take(below, word + 1, corrections, note);
+                guess(below, from, word + 1, corrections, note);
             }
         }
     }

@@ -40,6 +40,10 @@ final class OrderCitation {
         return rest(word);
     }
 
+    private static boolean yearInside(int number) {
+        return number % 100 >= FIRST_YEAR % 100 && number % 100 <= LAST_YEAR % 100;
+    }
+
     /** A second citation that leaves out the kind of order: {@code GO 33 WD 45 40 WD 45}. */
     @Nullable
     Piece following(int word, String typeBefore) {
@@ -72,7 +76,11 @@ final class OrderCitation {
         if (orders.isEmpty()) {
             orders.add(new OrderReference(asTyped, Optional.of(type), OptionalInt.empty(), issuer, optionalYear));
         }
-        return Piece.order(words, word, at, orders);
+        Piece piece = Piece.order(words, word, at, orders);
+        if (year < 0 && numbers.size() == 1 && numbers.get(0) > 999 && yearInside(numbers.get(0))) {
+            piece.doubt("number and year may be run together", List.of());
+        }
+        return piece;
     }
 
     /** The kind of order, with section, paragraph or issuer before it. */
@@ -81,7 +89,7 @@ final class OrderCitation {
             String id = id(at);
             int to = lastTo;
             switch (id) {
-                case "GO", "SO", "LO", "MO", "CIR", "BUL" -> {
+                case "GO", "SO", "LO", "MO", "MEMO", "CIR", "BUL" -> {
                     type = id;
                     at = to;
                     return true;
@@ -170,7 +178,7 @@ final class OrderCitation {
 
     private static boolean isType(String id) {
         return switch (id) {
-            case "GO", "SO", "LO", "MO", "CIR", "BUL" -> true;
+            case "GO", "SO", "LO", "MO", "MEMO", "CIR", "BUL" -> true;
             default -> false;
         };
     }
@@ -258,7 +266,7 @@ final class OrderCitation {
         while (at < words.count() && !parted(at)) {
             String id = id(at);
             int to = lastTo;
-            boolean comma = (words.gap(at) & (Words.COMMA | Words.NEWLINE)) != 0;
+            boolean comma = (words.gap(at) & Words.COMMA) != 0;
             if (year < 0 && isIssuer(id)) {
                 if (!issuerSeen) {
                     issuerFrom = at;
@@ -288,9 +296,15 @@ final class OrderCitation {
                 at++;
             } else {
                 TypedDate dated = dates.at(at);
+                int yearAt = dated == null ? yearAhead(at) : -1;
                 if (dated != null && dated.date() != null) {
                     takeYear(dated.date());
                     at = dated.to();
+                } else if (yearAt > at) {
+                    issuerFrom = issuerFrom < 0 ? at : issuerFrom;
+                    issuerTo = yearAt;
+                    at = yearAt;
+                    takeYearAt(yearAt);
                 } else if (comma || !(words.isNumber(at) && isUnitNumber(at) || isIssuerWord(at))) {
                     return;
                 } else {
@@ -304,6 +318,74 @@ final class OrderCitation {
                 }
             }
         }
+    }
+
+    private void takeYearAt(int word) {
+        TypedDate dated = dates.at(word);
+        if (dated != null && dated.date() != null) {
+            takeYear(dated.date());
+            at = dated.to();
+        } else {
+            year = yearOf(word);
+            at = word + 1;
+        }
+    }
+
+    /**
+     * The last figures that can be the year of the order after the words that name the issuer, known or not; -1 when an
+     * award begins first. Words nobody knows count as the issuer's only beside a number, a word for a unit, or "Hq".
+     */
+    private int yearAhead(int from) {
+        int found = -1;
+        boolean issuerBegun = issuerFrom >= 0;
+        for (int i = from; i < Math.min(words.count(), from + 10); i++) {
+            if (parted(i) || found >= 0 && (words.gap(i) & Words.COMMA) != 0) {
+                return found;
+            }
+            TypedDate dated = dates.at(i);
+            if (dated != null && dated.date() != null) {
+                return issuerBegun ? i : -1;
+            }
+            if (yearOf(i) > 0 && !isUnitNumber(i)) {
+                found = issuerBegun ? i : found;
+            } else if (words.isNumber(i)) {
+                if (found >= 0 && !isUnitNumber(i)) {
+                    return found;
+                }
+                issuerBegun |= isUnitNumber(i);
+            } else if (isItem(i)) {
+                return found;
+            } else if (found >= 0 && !isIssuerWord(i)) {
+                return found;
+            } else if (isIssuerWord(i) || words.known(i) == null && i + 1 < words.count() && isUnitWord(i + 1)) {
+                issuerBegun = true;
+            } else if (!issuerBegun) {
+                return -1;
+            }
+        }
+        return found;
+    }
+
+    /** Whether an award, campaign, class or sentence of its own begins at a word. */
+    private boolean isItem(int word) {
+        var match = matcher.longest(word);
+        if (match.isEmpty() || isUnitWord(word)) {
+            return false;
+        }
+        for (Sense sense : match.get().senses()) {
+            switch (sense.kind()) {
+                case AWARD, DEVICE, CAMPAIGN, LEVEL -> {
+                    return true;
+                }
+                case TERM -> {
+                    if (match.get().to() - word > 1) {
+                        return true;
+                    }
+                }
+                default -> {}
+            }
+        }
+        return false;
     }
 
     private void takeYear(@Nullable PartialDate date) {
@@ -386,6 +468,7 @@ final class OrderCitation {
                     case "SO" -> "Special Orders";
                     case "LO" -> "Letter Orders";
                     case "MO" -> "Movement Orders";
+                    case "MEMO" -> "Memorandum";
                     case "CIR" -> "Circular";
                     case "BUL" -> "Bulletin";
                     default -> "order";

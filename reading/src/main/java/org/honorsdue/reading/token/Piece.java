@@ -23,7 +23,7 @@ public final class Piece {
 
     private static final Sense[] NO_SENSES = {};
 
-    private final Type type;
+    private Type type;
     private final Words words;
     private final int from;
     private final int to;
@@ -179,9 +179,9 @@ public final class Piece {
         return to - from;
     }
 
-    /** Whether a comma, semicolon, line end or bracket parts it from what stands before. */
+    /** Whether a comma, semicolon or closing bracket parts it from what stands before. A line end does not: boxes are narrow. */
     public boolean isSetOff() {
-        return (words.gap(from) & (Words.COMMA | Words.SEMICOLON | Words.NEWLINE | Words.COLON | Words.CLOSE)) != 0;
+        return (words.gap(from) & (Words.COMMA | Words.SEMICOLON | Words.COLON | Words.CLOSE)) != 0;
     }
 
     /** Whether a semicolon or line end parts it from what stands before. */
@@ -308,6 +308,36 @@ public final class Piece {
     /** The date as far as typed; null when this is no date or lacks a year. */
     public @Nullable PartialDate date() {
         return date == null ? null : date.date();
+    }
+
+    /** Reads the date as another one, for a reason that the entry gives. */
+    public void redate(PartialDate other) {
+        date = new TypedDate(to, other, certainty, note, List.of());
+        type = Type.DATE;
+    }
+
+    void settle(PartialDate meant, String why) {
+        certainty = Certainty.CORRECTED;
+        note = why;
+        alternatives = List.of();
+        date = new TypedDate(to, meant, certainty, note, alternatives);
+    }
+
+    /** Reads a letter that looks like a figure as that figure; gives back whether it does. */
+    public boolean readAsFigure() {
+        if (type == Type.NUMBER || !words.isLetters(from) || to - from != 1) {
+            return type == Type.NUMBER;
+        }
+        int value = Words.slipOfNumber(words.plain(from));
+        if (value < 0) {
+            return false;
+        }
+        type = Type.NUMBER;
+        number = value;
+        certainty = Certainty.CORRECTED;
+        note = "read as " + value + ": a letter typed for a figure";
+        alternatives = List.of();
+        return true;
     }
 
     public List<OrderReference> orders() {

@@ -20,7 +20,7 @@ public final class Pieces {
         this.guess = guess;
         words = lexicon.words(text);
         matcher = new Matcher(lexicon, words);
-        dates = new Dates(lexicon, words);
+        dates = new Dates(lexicon, words, preference.onlyDates());
     }
 
     /**
@@ -45,11 +45,19 @@ public final class Pieces {
             pieces.add(piece);
             word = piece.to();
         }
+        dates.settleFigures(pieces);
         return pieces;
     }
 
     private Piece next(int word, @Nullable Piece before) {
+        TypedDate slip = preference.dates() ? dates.slipFirst(word) : null;
+        if (slip != null) {
+            return Piece.date(words, word, slip);
+        }
         Optional<Match> match = matcher.longest(word);
+        if (isInitialAfterWith(word, match)) {
+            match = matcher.within(word, word + 1);
+        }
         if (match.isPresent() && mayBeginOrder(match.get())) {
             Piece order = new OrderCitation(words, matcher, dates).at(word);
             if (order != null && order.to() > match.get().to()) {
@@ -67,14 +75,12 @@ public final class Pieces {
         if (date != null && (match.isEmpty() || match.get().to() <= date.to())) {
             return Piece.date(words, word, date);
         }
+        Optional<Match> exact = match;
         Optional<Match> best = match;
         if (guess) {
             int beyond = match.map(Match::to).orElse(word);
-            if (beyond < words.count()
-                    && words.known(beyond) == null
-                    && words.isLetters(beyond)
-                    && (beyond == word || (words.gap(beyond) & (Words.COMMA | Words.SEMICOLON)) == 0)) {
-                best = matcher.loosely(word, beyond).or(() -> match);
+            if (isStrange(beyond, word) || match.isEmpty() && words.isLetters(word)) {
+                best = matcher.loosely(word, beyond).or(() -> exact);
             }
         }
         if (best.isPresent() && !(words.isNumber(word) && best.get().to() == word + 1)) {
@@ -88,6 +94,24 @@ public final class Pieces {
                     : Piece.number(words, word);
         }
         return Piece.unread(words, word);
+    }
+
+    /** {@code w/O.L.C.} begins with "with", not with "without". */
+    private boolean isInitialAfterWith(int word, Optional<Match> match) {
+        return match.isPresent()
+                && match.get().to() == word + 2
+                && match.get().senses()[0].id().equals("without")
+                && words.isLetters(word + 2)
+                && words.length(word + 2) == 1
+                && (words.gap(word + 2) & Words.PERIOD) != 0;
+    }
+
+    /** An unknown word that stands in one item with the word before. */
+    private boolean isStrange(int at, int word) {
+        return at < words.count()
+                && words.known(at) == null
+                && words.isLetters(at)
+                && (at == word || (words.gap(at) & (Words.COMMA | Words.SEMICOLON)) == 0);
     }
 
     private static boolean mayBeginOrder(Match match) {

@@ -8,6 +8,7 @@ public final class Preference {
 
     private final int[] rank = new int[SenseKind.values().length];
     private boolean dates = true;
+    private boolean onlyDates;
 
     private Preference(SenseKind[]... ranks) {
         Arrays.fill(rank, UNLIKELY);
@@ -34,6 +35,18 @@ public final class Preference {
         System.arraycopy(rank, 0, same.rank, 0, rank.length);
         same.dates = false;
         return same;
+    }
+
+    /** The same, for entries that hold a date and nothing else: whatever stands between day and year is a month. */
+    public Preference datesOnly() {
+        var same = new Preference();
+        System.arraycopy(rank, 0, same.rank, 0, rank.length);
+        same.onlyDates = true;
+        return same;
+    }
+
+    boolean onlyDates() {
+        return onlyDates;
     }
 
     boolean dates() {

@@ -54,6 +54,11 @@ final class Spelling {
         if (isShortFor(typed, name)) {
             return name;
         }
+        for (String spelling : lexicon.spellings(idea)) {
+            if (spelling.length() >= 4 && looksAlike(typed, spelling)) {
+                return spelling;
+            }
+        }
         int allowed = typed.length() < 4 ? 0 : typed.length() < 8 ? 1 : 2;
         if (allowed > 0) {
             for (String spelling : lexicon.spellings(idea)) {
@@ -63,6 +68,24 @@ final class Spelling {
             }
         }
         return "";
+    }
+
+    /**
+     * The idea that a word of three or four letters was meant for, to be trusted only when the words after it agree:
+     * letters left out, or one letter off in four.
+     *
+     * @return empty when it was not meant
+     */
+    static String shortMeant(String typed, Lexicon lexicon, int idea) {
+        String name = lexicon.idea(idea);
+        if (name.startsWith("=")) {
+            return "";
+        }
+        String full = name.toUpperCase(Locale.ROOT);
+        if (full.length() >= 5 && isShortFor(typed, full)) {
+            return full;
+        }
+        return typed.length() == 4 && full.length() == 4 && distance(typed, full, 1) <= 1 ? full : "";
     }
 
     /** Whether a word of three letters or more is another with letters left out, the first kept. */
@@ -77,6 +100,15 @@ final class Spelling {
             }
         }
         return at == typed.length();
+    }
+
+    /** Letters that look alike when run together: {@code rn} and {@code m}, {@code cl} and {@code d}. */
+    private static boolean looksAlike(String typed, String spelling) {
+        return typed.length() >= 3 && sameShape(typed).equals(sameShape(spelling));
+    }
+
+    private static String sameShape(String word) {
+        return word.replace("RN", "M").replace("CL", "D").replace("VV", "W").replace("LI", "U");
     }
 
     /** Letters to change, add, leave out or swap with the next; anything above the limit comes back as limit + 1. */

@@ -13,8 +13,13 @@ final class Vocabulary {
      * @param ideas numbers of the ideas it can stand for
      * @param letters a bit for each letter of the alphabet in it
      * @param number the value of a number word; -1 for any other word
+     * @param ordinal whether the number word is an ordinal
      */
-    record Known(String spelling, int[] ideas, int letters, int number) {}
+    record Known(String spelling, int[] ideas, int letters, int number, boolean ordinal) {}
+
+    /** Ordinals as words, from the first. */
+    static final List<String> ORDINAL_WORDS =
+            List.of("FIRST", "SECOND", "THIRD", "FOURTH", "FIFTH", "SIXTH", "SEVENTH", "EIGHTH", "NINTH", "TENTH");
 
     /** Numbers as words, from zero. */
     static final List<String> NUMBER_WORDS = List.of(
@@ -46,7 +51,13 @@ final class Vocabulary {
         for (var spelling : spellings.entrySet()) {
             String word = spelling.getKey();
             boolean correctable = word.length() >= 5 && isLetters(word);
-            var known = new Known(word, spelling.getValue(), letters(word), NUMBER_WORDS.indexOf(word));
+            int ordinal = ORDINAL_WORDS.indexOf(word) + 1;
+            var known = new Known(
+                    word,
+                    spelling.getValue(),
+                    letters(word),
+                    ordinal > 0 ? ordinal : NUMBER_WORDS.indexOf(word),
+                    ordinal > 0);
             int slot = hash(word, 0, word.length()) & mask;
             while (table[slot] != null) {
                 slot = slot + 1 & mask;

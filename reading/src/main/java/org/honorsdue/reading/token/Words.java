@@ -1,6 +1,7 @@
 package org.honorsdue.reading.token;
 
 import java.util.Arrays;
+import java.util.Set;
 import org.honorsdue.reading.token.Vocabulary.Known;
 import org.jspecify.annotations.Nullable;
 
@@ -84,7 +85,7 @@ public final class Words {
 
     /** Whether digits carry st, nd, d, rd or th. */
     boolean isOrdinal(int word) {
-        return ordinal[word];
+        return word < count && ordinal[word];
     }
 
     boolean isLetters(int word) {
@@ -245,7 +246,7 @@ public final class Words {
         Known whole = apostrophe ? vocabulary.find(plain(from, to)) : vocabulary.find(upper, from, to);
         if (whole != null || !digits || !letters) {
             add(from, to, digits && !letters ? DIGITS : LETTERS, marks, whole);
-            if (whole == null && letters) {
+            if (whole == null && letters && !smallEll(count - 1, vocabulary)) {
                 apart(count - 1, vocabulary);
             }
             return;
@@ -282,8 +283,21 @@ public final class Words {
     /** A figure typed for a letter or a letter for a figure: {@code G00D}, {@code 2O}. */
     private boolean asSlip(int from, int to, int marks, Vocabulary vocabulary) {
         String word = plain(from, to);
-        boolean parts = partsAreKnown(from, to, vocabulary);
-        if (word.length() >= (parts ? 4 : 3)
+        boolean parts = partsAreKnown(from, to, vocabulary) && !isNumberAfterArticle(word);
+        boolean slipInside = word.indexOf('0') >= 0
+                || word.length() == 3
+                        && isDigit(word.charAt(1))
+                        && !isDigit(word.charAt(0))
+                        && !isDigit(word.charAt(2));
+        if (word.length() == 2 && (word.charAt(1) == '0' || word.charAt(1) == '5')) {
+            Known small = vocabulary.find(word.charAt(0) + (word.charAt(1) == '0' ? "O" : "S"));
+            if (small != null && SMALL_WORDS.contains(small.spelling())) {
+                add(from, to, LETTERS, marks, small);
+                note[count - 1] = "read as " + small.spelling() + ": a figure typed for a letter";
+                return true;
+            }
+        }
+        if (word.length() >= (parts && !slipInside ? 4 : 3)
                 && word.chars().filter(c -> c >= 'A').count() >= 2) {
             for (char one : new char[] {'I', 'L'}) {
                 String asLetters = word.replace('0', 'O')
@@ -298,14 +312,26 @@ public final class Words {
                 }
             }
         }
+        long letters = word.chars().filter(c -> c >= 'A').count();
+        if (!parts && letters >= 4 && word.length() - letters <= 2) {
+            add(from, to, LETTERS, marks, null);
+            return true;
+        }
         int value = parts ? -1 : slipOfNumber(word);
         if (value >= 0) {
-            add(from, to, DIGITS, marks, null);
+            add(from, to, DIGITS, marks, vocabulary.find(Integer.toString(value)));
             number[count - 1] = value;
             note[count - 1] = "read as " + value + ": letters typed for figures";
             return true;
         }
         return false;
+    }
+
+    private static final Set<String> SMALL_WORDS = Set.of("NO", "TO", "GO", "SO", "CO", "PO", "US");
+
+    /** {@code AW lO7}: after the articles of war only a number can stand. */
+    private boolean isNumberAfterArticle(String word) {
+        return count > 0 && is(count - 1, "AW") && slipOfNumber(word) >= 0;
     }
 
     private boolean partsAreKnown(int from, int to, Vocabulary vocabulary) {
@@ -367,7 +393,9 @@ public final class Words {
         int before = marks;
         while (i < to) {
             int j = partEnd(i, to);
-            if (isDigit(upper[i])) {
+            if (isDigit(upper[i]) && asOrdinal(i, to, before, vocabulary)) {
+                j = to;
+            } else if (isDigit(upper[i])) {
                 add(i, j, DIGITS, before, vocabulary.find(upper, i, j));
             } else {
                 add(i, j, LETTERS, before, vocabulary.find(upper, i, j));
@@ -408,6 +436,32 @@ public final class Words {
         }
     }
 
+    /** A small l among capitals is a capital I: {@code RlB}. */
+    private boolean smallEll(int word, Vocabulary vocabulary) {
+        int from = start[word];
+        int to = end[word];
+        boolean ell = false;
+        for (int i = from; i < to; i++) {
+            char c = text.charAt(i);
+            if (c == 'l') {
+                ell = true;
+            } else if (!Character.isUpperCase(c)) {
+                return false;
+            }
+        }
+        if (!ell || to - from < 3) {
+            return false;
+        }
+        String meant = text.substring(from, to).replace('l', 'I');
+        Known found = vocabulary.find(meant);
+        if (found == null) {
+            return false;
+        }
+        known[word] = found;
+        note[word] = "read as " + meant + ": a small l typed for I";
+        return true;
+    }
+
     private static final int[] NO_CUTS = {};
 
     private int[] capitalCuts(int from, int to, Vocabulary vocabulary) {
@@ -426,7 +480,7 @@ public final class Words {
         for (int i = from + 1; i <= to; i++) {
             boolean cut = i == to || Character.isUpperCase(text.charAt(i)) && Character.isLowerCase(text.charAt(i - 1));
             if (cut) {
-                if (vocabulary.find(upper, last, i) == null) {
+                if (i - last == 1 || vocabulary.find(upper, last, i) == null) {
                     return NO_CUTS;
                 }
                 if (i < to) {
@@ -501,7 +555,7 @@ public final class Words {
         gap[count] = marks;
         type[count] = kind;
         number[count] = kind == DIGITS ? value(from, to) : word == null ? -1 : word.number();
-        ordinal[count] = false;
+        ordinal[count] = word != null && word.ordinal();
         known[count] = word;
         note[count] = null;
         count++;
