@@ -53,6 +53,8 @@ public sealed interface Mark {
     enum Ends {
         /** Cut off square, corners mitred. */
         BUTT,
+        /** Cut off square half a width beyond the end; corners mitred unless they are sharp. */
+        SQUARE,
         ROUND
     }
 

@@ -90,6 +90,8 @@ final class SvgWriter {
         body.append('"');
         if (line.ends() == Mark.Ends.ROUND) {
             body.append(" stroke-linecap=\"round\" stroke-linejoin=\"round\"");
+        } else if (line.ends() == Mark.Ends.SQUARE) {
+            body.append(" stroke-linecap=\"square\" stroke-miterlimit=\"1.6\"");
         }
         if (!line.dashes().isEmpty()) {
             body.append(" stroke-dasharray=\"");

@@ -14,7 +14,7 @@ import org.honorsdue.reference.insignia.InsigniaTables;
 import org.honorsdue.service.fact.Device;
 
 /**
- * Devices side by side on one ribbon bar, centred as a whole, in the order of AR 670-1, 2005, para 29-12: from the
+ * Devices side by side on one ribbon, centred as a whole, in the order of AR 670-1, 2005, para 29-12: from the
  * wearer's right, which is the viewer's left, arrowhead or letter, then silver, then bronze.
  *
  * <p>The regulation gives order and centring and no spacing. Ours is 1/16 inch between devices, less where the ribbon
@@ -52,17 +52,29 @@ public record DeviceRow(List<Placed> devices) {
      * stands for it.
      */
     public static List<DeviceRow> rows(List<WornDevice> worn, Inches ribbon, InsigniaTables tables) {
-        var waiting = new ArrayList<Item>(items(worn, tables));
+        return rows(items(worn, WornOn.RIBBON, tables), ribbon, MOST_CLUSTERS);
+    }
+
+    /**
+     * Lays out the same on the drape of a full-size medal, the lowest row first: clusters three side by side and more
+     * above them (32 CFR 578.61(a), 2008 edition). Clasps with words are not in it.
+     */
+    public static List<DeviceRow> onDrape(List<WornDevice> worn, Inches ribbon, InsigniaTables tables) {
+        return rows(items(worn, WornOn.DRAPE, tables), ribbon, MOST_CLUSTERS - 1);
+    }
+
+    private static List<DeviceRow> rows(List<Item> items, Inches ribbon, int mostClusters) {
+        var waiting = new ArrayList<Item>(items);
         waiting.sort(Comparator.comparingInt(item -> item.design.place()));
         var rows = new ArrayList<DeviceRow>();
         do {
-            rows.add(row(take(waiting, ribbon), ribbon));
+            rows.add(row(take(waiting, ribbon, mostClusters), ribbon));
         } while (!waiting.isEmpty());
         return rows;
     }
 
     /** The first items that one ribbon holds, taken out of those waiting. */
-    private static List<Item> take(List<Item> waiting, Inches ribbon) {
+    private static List<Item> take(List<Item> waiting, Inches ribbon, int mostClusters) {
         Inches room = ribbon.minus(LEAST_EDGE.times(2));
         var taken = new ArrayList<Item>();
         Inches used = Inches.ZERO;
@@ -72,7 +84,7 @@ public record DeviceRow(List<Placed> devices) {
             boolean cluster = item.design.device().endsWith("oak-leaf-cluster");
             Inches with = used.plus(item.design.width());
             // A clasp is as wide as the ribbon and stands alone.
-            if (!taken.isEmpty() && (with.isLongerThan(room) || cluster && clusters == MOST_CLUSTERS)) {
+            if (!taken.isEmpty() && (with.isLongerThan(room) || cluster && clusters == mostClusters)) {
                 break;
             }
             taken.add(waiting.remove(0));
@@ -102,37 +114,38 @@ public record DeviceRow(List<Placed> devices) {
         return new DeviceRow(placed);
     }
 
-    private static List<Item> items(List<WornDevice> worn, InsigniaTables tables) {
+    private static List<Item> items(List<WornDevice> worn, WornOn wornOn, InsigniaTables tables) {
         var items = new ArrayList<Item>();
-        int bronzeStars = count(worn, Device.BRONZE_SERVICE_STAR) + count(worn, Device.FOREIGN_SERVICE_CLASP);
+        int bronzeStars = count(worn, Device.BRONZE_SERVICE_STAR)
+                + (wornOn == WornOn.RIBBON ? count(worn, Device.FOREIGN_SERVICE_CLASP) : 0);
         int silverStars = count(worn, Device.SILVER_SERVICE_STAR) + bronzeStars / 5;
         int bronzeClusters = count(worn, Device.BRONZE_OAK_LEAF_CLUSTER);
         int silverClusters = count(worn, Device.SILVER_OAK_LEAF_CLUSTER) + bronzeClusters / 5;
-        add(items, Math.min(1, count(worn, Device.ARROWHEAD)), Device.ARROWHEAD, tables);
-        add(items, Math.min(1, count(worn, Device.LETTER_V)), Device.LETTER_V, tables);
-        add(items, silverStars, Device.SILVER_SERVICE_STAR, tables);
-        add(items, bronzeStars % 5, Device.BRONZE_SERVICE_STAR, tables);
-        add(items, silverClusters, Device.SILVER_OAK_LEAF_CLUSTER, tables);
-        add(items, bronzeClusters % 5, Device.BRONZE_OAK_LEAF_CLUSTER, tables);
-        add(items, count(worn, Device.PALM), Device.PALM, tables);
-        add(items, count(worn, Device.STAR_UNSPECIFIED), Device.STAR_UNSPECIFIED, tables);
+        add(items, Math.min(1, count(worn, Device.ARROWHEAD)), Device.ARROWHEAD, wornOn, tables);
+        add(items, Math.min(1, count(worn, Device.LETTER_V)), Device.LETTER_V, wornOn, tables);
+        add(items, silverStars, Device.SILVER_SERVICE_STAR, wornOn, tables);
+        add(items, bronzeStars % 5, Device.BRONZE_SERVICE_STAR, wornOn, tables);
+        add(items, silverClusters, Device.SILVER_OAK_LEAF_CLUSTER, wornOn, tables);
+        add(items, bronzeClusters % 5, Device.BRONZE_OAK_LEAF_CLUSTER, wornOn, tables);
+        add(items, count(worn, Device.PALM), Device.PALM, wornOn, tables);
+        add(items, count(worn, Device.STAR_UNSPECIFIED), Device.STAR_UNSPECIFIED, wornOn, tables);
         int loops = count(worn, Device.GOOD_CONDUCT_CLASP);
         if (loops > 0) {
-            items.add(new Item(design(Device.GOOD_CONDUCT_CLASP, tables), loops));
+            items.add(new Item(design(Device.GOOD_CONDUCT_CLASP, wornOn, tables), loops));
         }
         return items;
     }
 
-    private static void add(List<Item> items, int count, Device device, InsigniaTables tables) {
+    private static void add(List<Item> items, int count, Device device, WornOn wornOn, InsigniaTables tables) {
         for (int i = 0; i < count; i++) {
-            items.add(new Item(design(device, tables), 0));
+            items.add(new Item(design(device, wornOn, tables), 0));
         }
     }
 
-    private static DeviceDesign design(Device device, InsigniaTables tables) {
-        return tables.device(device.id(), WornOn.RIBBON)
+    private static DeviceDesign design(Device device, WornOn wornOn, InsigniaTables tables) {
+        return tables.device(device.id(), wornOn)
                 .orElseThrow(() -> new IllegalStateException(
-                        "The table of devices has no row for %s on a ribbon.".formatted(device.id())));
+                        "The table of devices has no row for %s on a %s.".formatted(device.id(), wornOn)));
     }
 
     private static int count(List<WornDevice> worn, Device device) {
@@ -192,13 +205,15 @@ public record DeviceRow(List<Placed> devices) {
     List<Mark> marks(double ribbonHeight) {
         var marks = new ArrayList<Mark>();
         for (Placed placed : devices) {
-            marks.add(drawing(placed.design, placed.loops).centred(placed.center.decimal(), ribbonHeight / 2));
+            marks.add(drawing(placed).centred(placed.center.decimal(), ribbonHeight / 2));
         }
         return marks;
     }
 
     /** One device in its own size. */
-    static Drawing drawing(DeviceDesign design, int loops) {
+    public static Drawing drawing(Placed placed) {
+        DeviceDesign design = placed.design;
+        int loops = placed.loops;
         double width = design.width().decimal();
         double height = design.height().decimal();
         return switch (Device.ofId(design.device()).orElseThrow()) {

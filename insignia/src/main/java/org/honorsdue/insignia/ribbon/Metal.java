@@ -48,4 +48,15 @@ public enum Metal {
                 y + height,
                 List.of(new Paint.Stop(0, light), new Paint.Stop(0.45, body), new Paint.Stop(1, shade)));
     }
+
+    /** A colour between two, as {@code 0xRRGGBB}; 0 is the first, 1 the second. */
+    public static int mixed(int first, int second, double part) {
+        int rgb = 0;
+        for (int shift = 16; shift >= 0; shift -= 8) {
+            double from = first >> shift & 0xFF;
+            double to = second >> shift & 0xFF;
+            rgb |= (int) Math.round(from + (to - from) * part) << shift;
+        }
+        return rgb;
+    }
 }

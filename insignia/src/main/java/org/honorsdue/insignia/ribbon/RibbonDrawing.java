@@ -38,8 +38,15 @@ public final class RibbonDrawing {
         return new Drawing(width, height, marks);
     }
 
+    /** Plain silk for the drape of a medal, without what is worked into the bar. */
+    public static List<Mark> cloth(RibbonDesign design, double width, double height) {
+        var marks = new ArrayList<Mark>(stripes(design, height));
+        marks.addAll(silk(width, height));
+        return marks;
+    }
+
     /** The silk itself, with what is worked into it. */
-    static List<Mark> cloth(RibbonDesign design, double width, double height, Finish finish) {
+    private static List<Mark> cloth(RibbonDesign design, double width, double height, Finish finish) {
         var marks = new ArrayList<Mark>(stripes(design, height));
         if (finish == Finish.SILK) {
             marks.addAll(silk(width, height));
@@ -128,46 +135,43 @@ public final class RibbonDrawing {
 
     /** A frame of laurel leaves; those of the sides point up, those above and below towards the middle. */
     private static List<Mark> laurel(double width, double height, double frame) {
-        var marks = new ArrayList<Mark>();
         Metal gold = Metal.GOLD;
-        marks.add(Mark.area(
-                Outline.rectangle(0, 0, width, height)
-                        .and(Outline.rectangle(frame, frame, width - 2 * frame, height - 2 * frame)),
-                gold.lit(0, 0, width, height)));
+        var places = new ArrayList<Placement>();
         double step = frame * 1.15;
         int across = (int) Math.floor((width / 2 - frame) / step);
         for (int i = 0; i < across; i++) {
             double fromEdge = frame + (i + 0.5) * step;
             for (double y : new double[] {frame / 2, height - frame / 2}) {
-                marks.addAll(leafPair(fromEdge, y, frame, 90));
-                marks.addAll(leafPair(width - fromEdge, y, frame, -90));
+                places.add(leafPlace(fromEdge, y, frame, 90));
+                places.add(leafPlace(width - fromEdge, y, frame, -90));
             }
         }
         int up = (int) Math.floor((height - 2 * frame) / step);
         double start = (height - up * step) / 2;
         for (int i = 0; i < up; i++) {
             double y = height - start - (i + 0.5) * step;
-            marks.addAll(leafPair(frame / 2, y, frame, 0));
-            marks.addAll(leafPair(width - frame / 2, y, frame, 0));
+            places.add(leafPlace(frame / 2, y, frame, 0));
+            places.add(leafPlace(width - frame / 2, y, frame, 0));
         }
-        marks.add(
-                Mark.line(Outline.rectangle(frame, frame, width - 2 * frame, height - 2 * frame), gold.edge(), 0.008));
-        marks.add(Mark.line(Outline.rectangle(0.004, 0.004, width - 0.008, height - 0.008), gold.edge(), 0.008));
-        return marks;
+        Outline left = leaves("M0 45C-8 10 -22 -30 -42 -48C-46 -12 -34 26 0 45Z", places);
+        Outline right = leaves("M0 45C8 10 22 -30 42 -48C46 -12 34 26 0 45Z", places);
+        Outline inner = Outline.rectangle(frame, frame, width - 2 * frame, height - 2 * frame);
+        return List.of(
+                Mark.area(Outline.rectangle(0, 0, width, height).and(inner), gold.lit(0, 0, width, height)),
+                Mark.area(left, gold.light()),
+                Mark.area(right, gold.body()),
+                Mark.line(left.and(right), gold.edge(), 0.003),
+                Mark.line(inner, gold.edge(), 0.008),
+                Mark.line(Outline.rectangle(0.004, 0.004, width - 0.008, height - 0.008), gold.edge(), 0.008));
     }
 
-    /** Two leaves spread as a V, pointing up, then turned. */
-    private static List<Mark> leafPair(double cx, double cy, double frame, double degrees) {
-        Placement place =
-                Placement.scaled(frame / 100).then(Placement.turned(degrees)).then(Placement.at(cx, cy));
-        Outline right =
-                Outline.path("M0 45C8 10 22 -30 42 -48C46 -12 34 26 0 45Z").placed(place);
-        Outline left =
-                Outline.path("M0 45C-8 10 -22 -30 -42 -48C-46 -12 -34 26 0 45Z").placed(place);
-        return List.of(
-                Mark.area(left, Metal.GOLD.light()),
-                Mark.area(right, Metal.GOLD.body()),
-                Mark.line(left, Metal.GOLD.edge(), 0.003),
-                Mark.line(right, Metal.GOLD.edge(), 0.003));
+    /** Where a pair of leaves stands that spreads as a V, pointing up before it is turned. */
+    private static Placement leafPlace(double cx, double cy, double frame, double degrees) {
+        return Placement.scaled(frame / 100).then(Placement.turned(degrees)).then(Placement.at(cx, cy));
+    }
+
+    private static Outline leaves(String leaf, List<Placement> places) {
+        Outline one = Outline.path(leaf);
+        return places.stream().map(one::placed).reduce(Outline::and).orElseThrow();
     }
 }

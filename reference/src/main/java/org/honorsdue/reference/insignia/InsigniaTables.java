@@ -21,6 +21,11 @@ public final class InsigniaTables {
     private final List<RibbonDesign> ribbons;
     private final List<DeviceDesign> devices;
     private final List<WearOrder> wearOrder;
+    private final List<MedalDesign> medals;
+    private final List<BadgeDesign> badges;
+    private final List<DisplayRule> displayRules;
+    private final List<FrameSize> frames;
+    private final List<ClearDepth> depths;
     private final Map<String, RibbonColor> colorByName;
     private final Map<String, RibbonDesign> ribbonById;
     private final Map<String, WearOrder> orderByAward;
@@ -30,6 +35,11 @@ public final class InsigniaTables {
         ribbons = RibbonTables.read(source, faults, colors);
         devices = DeviceTable.read(source, faults, colors);
         wearOrder = WearOrderTable.read(source, faults, ribbons);
+        medals = MedalTable.read(source, faults, ribbons);
+        badges = DisplayTables.badges(source, faults);
+        displayRules = DisplayTables.rules(source, faults);
+        frames = DisplayTables.frames(source, faults);
+        depths = DisplayTables.depths(source, faults);
         colorByName = index(colors, RibbonColor::name);
         ribbonById = index(ribbons, RibbonDesign::id);
         orderByAward = index(wearOrder, WearOrder::award);
@@ -106,5 +116,47 @@ public final class InsigniaTables {
     /** Where an award stands; empty for what is not worn among ribbons. */
     public Optional<WearOrder> wearOrder(String award) {
         return Optional.ofNullable(orderByAward.get(award));
+    }
+
+    public List<MedalDesign> medals() {
+        return medals;
+    }
+
+    /** The medal of an award; empty for what is a ribbon or an emblem only. */
+    public Optional<MedalDesign> medal(String award) {
+        return medals.stream().filter(medal -> medal.award().equals(award)).findFirst();
+    }
+
+    public List<BadgeDesign> badges() {
+        return badges;
+    }
+
+    public Optional<BadgeDesign> badge(String id) {
+        return badges.stream().filter(badge -> badge.id().equals(id)).findFirst();
+    }
+
+    /**
+     * A distance that framers keep.
+     *
+     * @throws IllegalArgumentException if the table has no such rule
+     */
+    public DisplayRule displayRule(String id) {
+        return displayRules.stream()
+                .filter(rule -> rule.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "display_rules.csv has no rule \"%s\". Add a row for it.".formatted(id)));
+    }
+
+    /** Common frames, smallest first. */
+    public List<FrameSize> frames() {
+        return frames;
+    }
+
+    /** The depth something needs behind the glass. */
+    public Optional<ClearDepth> depth(String contents) {
+        return depths.stream()
+                .filter(depth -> depth.contents().equals(contents))
+                .findFirst();
     }
 }
