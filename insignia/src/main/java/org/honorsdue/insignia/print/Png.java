@@ -17,6 +17,10 @@ import org.honorsdue.insignia.drawing.Svg;
 
 /** Turns a drawing into dots. */
 public final class Png {
+    static {
+        Faces.register();
+    }
+
     private Png() {}
 
     /** PNG on a clear ground, so many dots wide; the height follows. */

@@ -1,4 +1,7 @@
-/** Drawings on the way to the eye: pictures of dots. Start at {@link org.honorsdue.insignia.print.Png}. */
+/**
+ * Drawings on the way to the eye and the bench: {@link org.honorsdue.insignia.print.Png} for dots, {@link
+ * org.honorsdue.insignia.print.CasePrint} and {@link org.honorsdue.insignia.print.DrawingPrint} for sheets at true size.
+ */
 @NullMarked
 package org.honorsdue.insignia.print;
 

@@ -167,6 +167,11 @@ public record RibbonRack(
         }
     }
 
+    /** The rows of one breast in true size, without margins or captions. */
+    public Drawing group(List<List<Worn>> rows) {
+        return RackDrawing.group(rows, style);
+    }
+
     /** The rack in true size. An empty rack is a small sheet that says so. */
     public Drawing drawing() {
         return RackDrawing.of(this);

@@ -6,7 +6,7 @@ import org.honorsdue.reference.table.Located;
 import org.honorsdue.reference.table.Table;
 import org.honorsdue.reference.table.TableSource;
 
-/** {@code badges.csv}, {@code display_rules.csv}, {@code frames.csv} and {@code depths.csv} of {@code insignia}. */
+/** The small tables for badges and cases under {@code insignia}. */
 final class DisplayTables {
     private DisplayTables() {}
 
@@ -62,6 +62,18 @@ final class DisplayTables {
                 row -> new ClearDepth(
                         row.id("contents"), Lengths.cell(row, "depth"), row.text("meaning"), row.provenance()));
         Twice.report("depths.csv", "contents", rows, ClearDepth::contents, faults);
+        return rows.stream().map(Located::value).toList();
+    }
+
+    static List<CareNote> care(TableSource source, FaultList faults) {
+        var rows = Table.read(
+                source,
+                "insignia/conservation.csv",
+                List.of("id", "kind", "says", "source", "grade"),
+                faults,
+                row -> new CareNote(
+                        row.id("id"), row.choice("kind", CareNote.Kind.class), row.text("says"), row.provenance()));
+        Twice.report("conservation.csv", "id", rows, CareNote::id, faults);
         return rows.stream().map(Located::value).toList();
     }
 }

@@ -26,6 +26,7 @@ public final class InsigniaTables {
     private final List<DisplayRule> displayRules;
     private final List<FrameSize> frames;
     private final List<ClearDepth> depths;
+    private final List<CareNote> careNotes;
     private final Map<String, RibbonColor> colorByName;
     private final Map<String, RibbonDesign> ribbonById;
     private final Map<String, WearOrder> orderByAward;
@@ -40,6 +41,7 @@ public final class InsigniaTables {
         displayRules = DisplayTables.rules(source, faults);
         frames = DisplayTables.frames(source, faults);
         depths = DisplayTables.depths(source, faults);
+        careNotes = DisplayTables.care(source, faults);
         colorByName = index(colors, RibbonColor::name);
         ribbonById = index(ribbons, RibbonDesign::id);
         orderByAward = index(wearOrder, WearOrder::award);
@@ -158,5 +160,10 @@ public final class InsigniaTables {
         return depths.stream()
                 .filter(depth -> depth.contents().equals(contents))
                 .findFirst();
+    }
+
+    /** Conservation advice and cautions, in the order of the table. */
+    public List<CareNote> careNotes() {
+        return careNotes;
     }
 }
