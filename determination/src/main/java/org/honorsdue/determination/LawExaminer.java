@@ -64,7 +64,7 @@ public final class LawExaminer implements Examiner {
                 findings.add(withoutRule(award));
             }
         }
-        var results = Deferred.list(() -> crosschecks.run(facts));
+        var results = Deferred.list(() -> crosschecks.run(soldier.inPlace()));
         findings.replaceAll(finding -> Crosschecks.touching(results, finding));
         return new Findings(asOf, findings, results, facts.conflicts(), facts.unread());
     }

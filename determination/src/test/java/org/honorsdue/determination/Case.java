@@ -36,6 +36,7 @@ import org.honorsdue.service.fact.OrderReference;
 import org.honorsdue.service.fact.Origin;
 import org.honorsdue.service.fact.OverseasStay;
 import org.honorsdue.service.fact.PartialDate;
+import org.honorsdue.service.fact.PriorService;
 import org.honorsdue.service.fact.Qualification;
 import org.honorsdue.service.fact.School;
 import org.honorsdue.service.fact.SeparationReason;
@@ -276,6 +277,19 @@ public final class Case {
 
     public Case lapelButton() {
         facts.add(new LapelButton(paper, true, plain(Entry.REMARKS, "Lapel button issued")));
+        return this;
+    }
+
+    /** Earlier active service that the paper mentions. */
+    public Case prior(String asTyped, String from, String to) {
+        facts.add(new PriorService(
+                paper,
+                PriorService.Duty.ACTIVE,
+                Optional.empty(),
+                date(from),
+                date(to),
+                asTyped,
+                plain(Entry.PRIOR_SERVICE, asTyped)));
         return this;
     }
 

@@ -85,7 +85,7 @@ final class AmericanDefenseMedal {
     /** No troops reached the Philippines after the war began, so a man who fell there had come before. */
     private static Optional<Basis> defendedThePhilippines(Dossier soldier) {
         for (var stay : soldier.abroad()) {
-            if (soldier.history().inPhilippines(stay) && stay.there().surelyTouches(LAST + 1, PHILIPPINES_FELL)) {
+            if (stay.inPhilippines() && stay.there().surelyTouches(LAST + 1, PHILIPPINES_FELL)) {
                 return Optional.of(stay.basis());
             }
         }

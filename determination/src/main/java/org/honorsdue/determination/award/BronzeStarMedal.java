@@ -124,7 +124,7 @@ final class BronzeStarMedal {
             }
         }
         for (var stay : soldier.abroad()) {
-            if (soldier.history().inPhilippines(stay) && stay.there().surelyTouches(WAR_BEGAN, LUZON_FELL)) {
+            if (stay.inPhilippines() && stay.there().surelyTouches(WAR_BEGAN, LUZON_FELL)) {
                 return Answer.usually(
                         FactKind.STATION,
                         () -> "on Luzon or in the harbor defenses between 7 December 1941 and 10 May 1942",

@@ -59,19 +59,25 @@ final class CampaignStars {
     }
 
     void count(Dossier soldier, Tally tally) {
-        var names = new ArrayList<String>();
-        boolean named = false;
-        for (var fought : fought(soldier)) {
-            named = true;
-            if (earns(soldier, fought, tally)) {
-                names.add(fought.campaign().name());
-            }
-        }
-        named |= UnitStars.add(soldier, theater, star, names, tally);
         var claims = soldier.claims(award);
         int typed = claims.devices(Device.BRONZE_SERVICE_STAR)
                 + 5 * claims.devices(Device.SILVER_SERVICE_STAR)
                 + claims.devices(Device.STAR_UNSPECIFIED);
+        var names = new ArrayList<String>();
+        boolean named = false;
+        var fought = fought(soldier);
+        int sure =
+                (int) fought.stream().filter(each -> !doubtful(soldier, each)).count();
+        for (var each : fought) {
+            named = true;
+            // A doubtful campaign is borne out by a star that no other campaign accounts for.
+            boolean borneOut = typed > sure && claims.sure().isPresent();
+            if (earns(soldier, each, borneOut, tally)) {
+                names.add(each.campaign().name());
+                sure += doubtful(soldier, each) ? 1 : 0;
+            }
+        }
+        named |= UnitStars.add(soldier, theater, star, names, tally);
         if (!named && typed > 0 && !soldier.facts().supplied(Entry.BATTLES_AND_CAMPAIGNS)) {
             onTheRibbonAlone(typed, claims, tally);
         } else {
@@ -112,7 +118,7 @@ final class CampaignStars {
         return found;
     }
 
-    private boolean earns(Dossier soldier, History.Fought fought, Tally tally) {
+    private boolean earns(Dossier soldier, History.Fought fought, boolean borneOut, Tally tally) {
         var campaign = fought.campaign();
         if (campaign.blanket() && theater != Theater.AMERICAN) {
             tally.caution(() ->
@@ -152,6 +158,14 @@ final class CampaignStars {
         if (claim.isPresent()) {
             var named = claim.get();
             var stay = there;
+            if (named.basis().certainty() == Basis.Certainty.DOUBTFUL && borneOut) {
+                tally.because(
+                        star,
+                        Answer.met(
+                                () -> "%s, which the star typed on the ribbon bears out".formatted(campaign.name()),
+                                soldier.claims(award).bases()));
+                return true;
+            }
             tally.because(
                     star,
                     stay == null
@@ -174,6 +188,12 @@ final class CampaignStars {
                 () -> soldier.credits(campaign.id()).get(0).designation() + " during " + campaign.name()
                         + ", which would add a star");
         return false;
+    }
+
+    private static boolean doubtful(Dossier soldier, History.Fought fought) {
+        return soldier.campaigns().stream()
+                .anyMatch(claim -> claim.campaign().equals(fought.campaign().id())
+                        && claim.basis().certainty() == Basis.Certainty.DOUBTFUL);
     }
 
     private static boolean doubtful(String campaign, Tally tally) {

@@ -150,6 +150,12 @@ final class CombatBadges {
         if (soldier.claims(badge).any() || !soldier.orders(badge).isEmpty()) {
             return earnedInTheWar(soldier, badge);
         }
+        if (!soldier.duties().isEmpty() && !soldier.maybeOnDuty(WAR_BEGAN, WAR_ENDED)) {
+            return Answer.notMet(() -> "he was not in the service between 7 December 1941 and 2 September 1945");
+        }
+        if (!wasAbroadWhileTheyFought(soldier)) {
+            return Answer.notMet(() -> "he reached no theatre while there was ground combat in it");
+        }
         return Answer.open(
                 FactKind.COMBAT_DUTY,
                 () -> badge.equals(MEDICAL)

@@ -60,7 +60,8 @@ final class Membership {
                 elsewhere = true;
             }
         }
-        if (unsure != null) {
+        // A dated record of the unit goes before the unit he came home with.
+        if (unsure != null && !(elsewhere && unsure.atSeparation())) {
             return Answer.open(FactKind.UNIT_PRESENCE, () -> inTheAction(credit), unsure.basis(), credit.basis());
         }
         if (elsewhere) {

@@ -60,7 +60,11 @@ final class NeverOfThisWar {
         var draft = law.award("service-medal-duplication-rule");
         String why =
                 "A general rule: each service medal has its own rule, and the named groups cover those of this war.";
-        return draft.told("one-medal-a-period", why)
+        return draft.route(
+                        "No award",
+                        draft.clause(
+                                "one-medal-a-period",
+                                soldier -> Answer.notMet(() -> "a rule about awards, and no award")))
                 .told("victory-and-campaign", why)
                 .told("humane-action-and-occupation", why)
                 .rule();

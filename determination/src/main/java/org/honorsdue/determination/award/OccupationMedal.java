@@ -125,9 +125,7 @@ final class OccupationMedal {
     }
 
     private static List<OccupationArea> areas(Dossier soldier, Side side) {
-        return soldier.history().occupationAreas().stream()
-                .filter(area -> area.clasp() == side.clasp)
-                .toList();
+        return soldier.history().occupationAreas(side.clasp);
     }
 
     /** Which named area a place lies in: by the place itself, else by the clasp that the tables give it. */
@@ -170,9 +168,7 @@ final class OccupationMedal {
     }
 
     private static Answer thirtyDays(Dossier soldier, Side side, String area) {
-        var dates = soldier.history().occupationAreas().stream()
-                .filter(known -> known.id().equals(area))
-                .findFirst();
+        var dates = soldier.history().occupationArea(area);
         if (dates.isEmpty()) {
             return Answer.no();
         }
@@ -372,7 +368,6 @@ final class OccupationMedal {
                     && thirtyDays(soldier, side, area.id()).isMet()) {
                 tally.worn(device, 1, List.of(area.name()));
                 tally.because(law, Answer.met(area::name));
-                shortWithout(soldier, tally, device);
                 return;
             }
         }
@@ -381,13 +376,6 @@ final class OccupationMedal {
                 || soldier.claims(AWARD).devices(device) > 0) {
             tally.worn(device, 1, List.of());
             tally.because(law, Answer.met(() -> side == Side.EUROPE ? "Europe" : "the Far East"));
-        }
-    }
-
-    private static void shortWithout(Dossier soldier, Tally tally, Device device) {
-        var claims = soldier.claims(AWARD);
-        if (claims.any() && claims.devices(device) == 0) {
-            tally.shortOnPaper();
         }
     }
 }

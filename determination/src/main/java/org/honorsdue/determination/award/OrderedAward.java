@@ -12,6 +12,7 @@ import org.honorsdue.determination.law.Tally;
 import org.honorsdue.reference.law.LawClause;
 import org.honorsdue.service.fact.AwardClaim;
 import org.honorsdue.service.fact.AwardOrder;
+import org.honorsdue.service.fact.Basis;
 import org.honorsdue.service.fact.Device;
 import org.honorsdue.service.fact.OrderReference;
 
@@ -41,9 +42,10 @@ final class OrderedAward {
     static Answer inOrders(Dossier soldier, String award, String name, FactKind kind) {
         var orders = soldier.orders(award);
         if (!orders.isEmpty()) {
+            var read = sure(orders);
             return Answer.met(
-                    () -> "the order was seen" + describe(orders),
-                    orders.stream().map(AwardOrder::basis).toList());
+                    () -> "the order was seen" + describe(read),
+                    read.stream().map(AwardOrder::basis).toList());
         }
         var claims = soldier.claims(award);
         var cited = claims.withOrder();
@@ -59,6 +61,14 @@ final class OrderedAward {
             return Answer.open(kind, () -> the(name), claims.bases());
         }
         return Answer.open(kind, () -> the(name));
+    }
+
+    /** The orders read surely; all of them when none was. */
+    private static List<AwardOrder> sure(List<AwardOrder> orders) {
+        var sure = orders.stream()
+                .filter(order -> order.basis().certainty() != Basis.Certainty.DOUBTFUL)
+                .toList();
+        return sure.isEmpty() ? orders : sure;
     }
 
     static String the(String name) {

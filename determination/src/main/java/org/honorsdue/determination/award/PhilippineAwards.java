@@ -153,7 +153,7 @@ final class PhilippineAwards {
             String words = stay.destination().toLowerCase(Locale.ROOT);
             boolean fort = words.contains("bataan") || words.contains("corregidor") || words.contains("manila bay");
             boolean taken = stay.kind() == Abroad.Kind.CAPTIVITY
-                    && soldier.history().inPhilippines(stay)
+                    && stay.inPhilippines()
                     && stay.there().firstLatest() <= DEFENSE_ENDED;
             if ((fort || taken) && stay.there().surelyTouches(DEFENSE_BEGAN, DEFENSE_ENDED)) {
                 return Answer.met(stay::inWords, stay.basis());
@@ -189,7 +189,7 @@ final class PhilippineAwards {
     private static Answer thirtyDays(Dossier soldier, long first, long last) {
         Abroad possible = null;
         for (var stay : soldier.abroad()) {
-            if (!soldier.history().inPhilippines(stay)) {
+            if (!stay.inPhilippines()) {
                 continue;
             }
             if (stay.there().sureDays(first, last) >= 30) {
@@ -219,8 +219,7 @@ final class PhilippineAwards {
 
     private static Answer onIndependenceDay(Dossier soldier) {
         for (var stay : soldier.abroad()) {
-            if (soldier.history().inPhilippines(stay)
-                    && stay.there().surelyTouches(INDEPENDENCE_DAY, INDEPENDENCE_DAY)) {
+            if (stay.inPhilippines() && stay.there().surelyTouches(INDEPENDENCE_DAY, INDEPENDENCE_DAY)) {
                 return Answer.met(stay::inWords, stay.basis());
             }
         }
@@ -252,7 +251,7 @@ final class PhilippineAwards {
     /** In the islands, or in the theatre at the time under a word that names no island. */
     private static boolean inTheIslands(Dossier soldier, long first, long last) {
         for (var stay : soldier.abroad()) {
-            if (soldier.history().inPhilippines(stay) && stay.there().mayTouch(first, last)) {
+            if (stay.inPhilippines() && stay.there().mayTouch(first, last)) {
                 return true;
             }
         }
@@ -269,7 +268,7 @@ final class PhilippineAwards {
 
     private static Answer inPeriod(Dossier soldier, Set<String> campaigns, long first, long last) {
         for (var stay : soldier.abroad()) {
-            if (soldier.history().inPhilippines(stay) && stay.there().surelyTouches(first, last)) {
+            if (stay.inPhilippines() && stay.there().surelyTouches(first, last)) {
                 return Answer.met(stay::inWords, stay.basis());
             }
         }

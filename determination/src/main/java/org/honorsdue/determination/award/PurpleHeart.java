@@ -226,7 +226,7 @@ final class PurpleHeart {
 
     private static Answer forMerit(Dossier soldier) {
         var ordered = OrderedAward.earliestOrder(soldier, AWARD);
-        if (ordered.isEmpty() || ordered.get() > MERIT_ENDED || !wounds(soldier).isEmpty()) {
+        if (ordered.isEmpty() || ordered.get() > MERIT_ENDED) {
             return Answer.no();
         }
         return OrderedAward.inOrders(soldier, AWARD, "Purple Heart");

@@ -10,6 +10,7 @@ import org.honorsdue.determination.law.Rule;
 import org.honorsdue.determination.law.Statutes;
 import org.honorsdue.service.fact.ArmFact;
 import org.honorsdue.service.fact.Component;
+import org.honorsdue.service.fact.PriorService;
 import org.honorsdue.service.fact.School;
 import org.honorsdue.service.fact.Tour;
 
@@ -107,6 +108,9 @@ final class WomensArmyCorpsMedal {
     }
 
     private static boolean inWomensCorps(Dossier soldier) {
+        if (soldier.sex().isPresent() && !soldier.maybeWoman()) {
+            return false;
+        }
         return says(soldier, "women") || says(soldier, "waac") || says(soldier, "wac");
     }
 
@@ -118,6 +122,11 @@ final class WomensArmyCorpsMedal {
         }
         for (var component : soldier.facts().every(Component.class)) {
             if (component.component().toLowerCase(Locale.ROOT).contains(word)) {
+                return true;
+            }
+        }
+        for (var prior : soldier.facts().every(PriorService.class)) {
+            if (prior.asTyped().toLowerCase(Locale.ROOT).contains(word)) {
                 return true;
             }
         }

@@ -17,6 +17,7 @@ import org.honorsdue.service.fact.Basis;
  * @param theaters where the destination may lie; several when the word does not tell; empty when unknown
  * @param destination in the words of the source
  * @param place the place in the tables, when the word names one
+ * @param inPhilippines whether it lies in the Philippines
  */
 public record Abroad(
         int paper,
@@ -26,6 +27,7 @@ public record Abroad(
         Set<Theater> theaters,
         String destination,
         Optional<Place> place,
+        boolean inPhilippines,
         Basis basis) {
     /** What shows the time abroad. */
     public enum Kind {

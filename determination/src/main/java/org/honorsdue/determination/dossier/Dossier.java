@@ -3,14 +3,17 @@ package org.honorsdue.determination.dossier;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.honorsdue.reference.Theater;
+import org.honorsdue.reference.history.Place;
 import org.honorsdue.reference.paper.MilitarySpecialty;
 import org.honorsdue.service.Sex;
 import org.honorsdue.service.fact.ArmFact;
@@ -26,6 +29,7 @@ import org.honorsdue.service.fact.NoneTyped;
 import org.honorsdue.service.fact.Origin;
 import org.honorsdue.service.fact.OverseasStay;
 import org.honorsdue.service.fact.PartialDate;
+import org.honorsdue.service.fact.PriorService;
 import org.honorsdue.service.fact.ServiceFact;
 import org.honorsdue.service.fact.ServiceFacts;
 import org.honorsdue.service.fact.ServiceTotal;
@@ -60,9 +64,11 @@ public final class Dossier {
     private final Map<String, Claims> claims;
     private final Map<String, List<AwardOrder>> orders;
     private final Map<String, List<UnitCredit>> credits;
+    private final List<MilitarySpecialty> specialties;
     private final boolean airman;
     private final boolean armKnown;
     private final boolean overseasUnknown;
+    private final Map<Class<?>, Object> workedOut = new ConcurrentHashMap<>(4);
     private @Nullable HomeTime home;
 
     public Dossier(ServiceFacts facts, History history) {
@@ -74,8 +80,9 @@ public final class Dossier {
         overseasUnknown = isOverseasUnknown();
         campaigns = allCampaigns();
         claims = allClaims();
-        orders = byKey(every(AwardOrder.class), AwardOrder::award);
+        orders = byKey(sureFirst(every(AwardOrder.class)), AwardOrder::award);
         credits = byKey(every(UnitCredit.class), UnitCredit::award);
+        specialties = specialties();
         boolean air = false;
         boolean known = false;
         for (var arm : facts.every(ArmFact.class)) {
@@ -105,6 +112,23 @@ public final class Dossier {
         return sorted;
     }
 
+    /** The same facts in the order in which they stand on the papers and then in the evidence. */
+    public ServiceFacts inPlace() {
+        var sorted = new ArrayList<>(facts.all());
+        sorted.sort(BY_PLACE_READ);
+        var papers = new ArrayList<Set<Entry>>();
+        for (int paper = 1; paper <= facts.papers(); paper++) {
+            var entries = EnumSet.noneOf(Entry.class);
+            for (var entry : facts.suppliedEntries()) {
+                if (facts.supplied(paper, entry)) {
+                    entries.add(entry);
+                }
+            }
+            papers.add(entries);
+        }
+        return new ServiceFacts(sorted, facts.unread(), facts.conflicts(), papers);
+    }
+
     private static long placeRead(ServiceFact fact) {
         var origins = fact.basis().origins();
         if (origins.isEmpty()) {
@@ -122,6 +146,19 @@ public final class Dossier {
         return -1;
     }
 
+    /**
+     * Something that another part works out from this dossier: worked out once and kept. Two threads that ask at once
+     * work out the same.
+     */
+    public <T> T once(Class<T> kind, Function<Dossier, T> work) {
+        var known = workedOut.get(kind);
+        if (known == null) {
+            known = work.apply(this);
+            workedOut.put(kind, known);
+        }
+        return kind.cast(known);
+    }
+
     // Service
 
     /** Active service paper by paper, earliest first. Empty when no paper gives dates. */
@@ -134,12 +171,37 @@ public final class Dossier {
         for (var tour : tours) {
             built.add(new Duty(tour.paper(), category(tour), days(tour), tour.basis()));
         }
+        for (var prior : every(PriorService.class)) {
+            addPrior(prior, built);
+        }
         if (built.size() > 1) {
             built.sort(Comparator.<Duty>comparingLong(duty -> duty.days().firstEarliest())
                     .thenComparingLong(duty -> duty.days().lastLatest())
                     .thenComparingInt(Duty::paper));
         }
         return built;
+    }
+
+    /**
+     * Earlier active service that a paper mentions, unless it is the tour of another paper told again. An enlisted man's
+     * earlier service is taken as enlisted; an officer's may have been either.
+     */
+    private static void addPrior(PriorService prior, List<Duty> built) {
+        if (prior.duty() != PriorService.Duty.ACTIVE
+                || (prior.from().isEmpty() && prior.to().isEmpty())) {
+            return;
+        }
+        var days = Stretch.of(prior.from(), prior.to(), Stretch.LONG_AGO, Stretch.LONG_AFTER);
+        var category = Tour.Category.NOT_SHOWN;
+        for (var duty : built) {
+            if (duty.days().possibleDays(days.firstEarliest(), days.lastLatest()) > 1) {
+                return;
+            }
+            if (duty.paper() == prior.paper() && duty.enlisted()) {
+                category = Tour.Category.ENLISTED;
+            }
+        }
+        built.add(new Duty(0, category, days, prior.basis()));
     }
 
     private Stretch days(Tour tour) {
@@ -276,13 +338,20 @@ public final class Dossier {
 
     /** Whether some specialty of his points that way. */
     public boolean specialty(Function<MilitarySpecialty, MilitarySpecialty.Leaning> leaning) {
-        for (var specialty : facts.every(Specialty.class)) {
-            var known = specialty.number().flatMap(history.reference()::specialty);
-            if (known.isPresent() && leaning.apply(known.get()) == MilitarySpecialty.Leaning.YES) {
+        for (var specialty : specialties) {
+            if (leaning.apply(specialty) == MilitarySpecialty.Leaning.YES) {
                 return true;
             }
         }
         return false;
+    }
+
+    private List<MilitarySpecialty> specialties() {
+        var known = new ArrayList<MilitarySpecialty>(1);
+        for (var specialty : facts.every(Specialty.class)) {
+            specialty.number().flatMap(history.reference()::specialty).ifPresent(known::add);
+        }
+        return known;
     }
 
     // Abroad
@@ -310,6 +379,7 @@ public final class Dossier {
                         station.theaters(),
                         station.place(),
                         history.place(station.knownPlace(), station.place()),
+                        history.inPhilippines(station.knownPlace(), station.place()),
                         station.basis()));
             }
         }
@@ -324,6 +394,8 @@ public final class Dossier {
                     place.map(known -> known.theaters()).orElse(Set.of()),
                     captivity.place().orElse("a place not named"),
                     place,
+                    history.inPhilippines(
+                            place.map(Place::name), captivity.place().orElse("")),
                     captivity.basis()));
         }
         for (var wound : facts.every(Wound.class)) {
@@ -340,6 +412,8 @@ public final class Dossier {
                         place.get().theaters(),
                         wound.place().get(),
                         place,
+                        history.inPhilippines(
+                                place.map(Place::name), wound.place().get()),
                         wound.basis()));
             }
         }
@@ -396,6 +470,7 @@ public final class Dossier {
                 stay.theaters(),
                 stay.destination(),
                 history.place(stay.place(), stay.destination()),
+                history.inPhilippines(stay.place(), stay.destination()),
                 stay.basis());
     }
 
@@ -438,7 +513,7 @@ public final class Dossier {
                 return false;
             }
         }
-        for (var total : facts.every(ServiceTotal.class)) {
+        for (var total : every(ServiceTotal.class)) {
             if (total.paper() != paper) {
                 continue;
             }
@@ -503,7 +578,7 @@ public final class Dossier {
     }
 
     private Map<String, Claims> allClaims() {
-        var all = every(AwardClaim.class);
+        var all = sureFirst(every(AwardClaim.class));
         if (all.isEmpty()) {
             return Map.of();
         }
@@ -514,7 +589,21 @@ public final class Dossier {
         return map;
     }
 
-    /** Orders for an award, seen outside the papers. */
+    /** What was read surely goes before what was read with doubt. */
+    private static <T extends ServiceFact> List<T> sureFirst(List<T> all) {
+        boolean doubt = false;
+        for (var fact : all) {
+            doubt |= fact.basis().certainty() == Basis.Certainty.DOUBTFUL;
+        }
+        if (!doubt || all.size() < 2) {
+            return all;
+        }
+        var sorted = new ArrayList<>(all);
+        sorted.sort(Comparator.comparing(fact -> fact.basis().certainty() == Basis.Certainty.DOUBTFUL));
+        return sorted;
+    }
+
+    /** Orders for an award, seen outside the papers; those read surely come first. */
     public List<AwardOrder> orders(String award) {
         return orders.getOrDefault(award, List.of());
     }

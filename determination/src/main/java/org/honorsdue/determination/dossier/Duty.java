@@ -6,7 +6,7 @@ import org.honorsdue.service.fact.Tour;
 /**
  * Active service under one paper.
  *
- * @param paper number of the paper
+ * @param paper number of the paper; 0 for earlier service that a paper only mentions
  * @param category enlisted or officer, by the form or else by the grade typed on it
  * @param days from the entry into active service to the last day
  */

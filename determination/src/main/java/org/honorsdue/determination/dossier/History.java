@@ -1,5 +1,6 @@
 package org.honorsdue.determination.dossier;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -51,6 +52,8 @@ public final class History {
     private final Map<String, Fought> campaigns = new HashMap<>();
     private final Map<Theater, Days> theaters = new EnumMap<>(Theater.class);
     private final Map<String, Place> places = new HashMap<>();
+    private final Map<Place.Occupation, List<OccupationArea>> areasByClasp = new EnumMap<>(Place.Occupation.class);
+    private final Map<String, OccupationArea> areas = new HashMap<>();
     private final Set<String> philippineIslands = new HashSet<>();
     private volatile @Nullable UnitHistory units;
 
@@ -64,6 +67,12 @@ public final class History {
         }
         for (var window : reference.theaters()) {
             theaters.put(window.theater(), new Days(window.dates()));
+        }
+        for (var area : reference.occupationAreas()) {
+            areas.put(area.id(), area);
+            areasByClasp
+                    .computeIfAbsent(area.clasp(), clasp -> new ArrayList<>())
+                    .add(area);
         }
         reference.places().forEach(place -> places.put(place.name(), place));
         for (var island : List.of(
@@ -116,10 +125,6 @@ public final class History {
         return days;
     }
 
-    public List<OccupationArea> occupationAreas() {
-        return reference.occupationAreas();
-    }
-
     public List<AssaultLanding> assaults() {
         return reference.assaults();
     }
@@ -130,11 +135,18 @@ public final class History {
         return exact != null ? Optional.of(exact) : reference.place(known.orElse(asGiven));
     }
 
-    /** Whether the place lies in the Philippines. The islands: common geography, no source. */
-    public boolean inPhilippines(Abroad abroad) {
-        return abroad.place()
-                        .map(place -> philippineIslands.contains(place.name().toLowerCase(Locale.ROOT)))
-                        .orElse(false)
-                || philippineIslands.contains(abroad.destination().strip().toLowerCase(Locale.ROOT));
+    /** Whether a place lies in the Philippines, by its name in the tables or as given. Common geography, no source. */
+    boolean inPhilippines(Optional<String> known, String asGiven) {
+        return (known.isPresent() && philippineIslands.contains(known.get().toLowerCase(Locale.ROOT)))
+                || philippineIslands.contains(asGiven.strip().toLowerCase(Locale.ROOT));
+    }
+
+    /** The occupied areas whose duty puts that clasp on the medal. */
+    public List<OccupationArea> occupationAreas(Place.Occupation clasp) {
+        return areasByClasp.getOrDefault(clasp, List.of());
+    }
+
+    public Optional<OccupationArea> occupationArea(String id) {
+        return Optional.ofNullable(areas.get(id));
     }
 }

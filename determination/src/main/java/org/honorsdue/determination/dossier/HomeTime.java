@@ -28,7 +28,9 @@ public record HomeTime(long sure, long possible, List<Basis> rests) {
             possible += Math.max(here[0], here[1]);
         }
         for (var stay : soldier.abroad()) {
-            rests.add(stay.basis());
+            if (stay.kind() == Abroad.Kind.DESTINATION) {
+                rests.add(stay.basis());
+            }
         }
         return new HomeTime(sure, possible, rests);
     }

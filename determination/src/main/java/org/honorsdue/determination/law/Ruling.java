@@ -85,7 +85,7 @@ public final class Ruling {
         int openBars = 0;
         boolean usualBars = true;
         for (var bar : rule.bars()) {
-            if (!inForce(bar.law())) {
+            if (bar.dated() && !inForce(bar.law())) {
                 continue;
             }
             var answer = bar.about(soldier);
@@ -107,7 +107,7 @@ public final class Ruling {
 
     private void decide(Route route, int openBars, boolean usualBars) {
         for (var clause : route.clauses()) {
-            if (!inForce(clause.law())) {
+            if (clause.dated() && !inForce(clause.law())) {
                 skippedForDate = true;
                 return;
             }
@@ -305,15 +305,15 @@ public final class Ruling {
         var left = LocalDate.ofEpochDay(last.get());
         var created = rule.award().established();
         if (created.isPresent() && created.get().isAfter(left)) {
-            return "Created on %s, after he left the service on %s."
-                    .formatted(InWords.day(created.get()), InWords.day(left));
+            return "Created on " + InWords.day(created.get()) + ", after he left the service on " + InWords.day(left)
+                    + ".";
         }
         if (best != null) {
             for (var clause : best.clauses()) {
                 var from = clause.law().inForceFrom();
                 if (from.isPresent() && from.get().isAfter(left)) {
-                    return "The rule that gives it dates from %s, after he left the service on %s."
-                            .formatted(InWords.day(from.get()), InWords.day(left));
+                    return "The rule that gives it dates from " + InWords.day(from.get())
+                            + ", after he left the service on " + InWords.day(left) + ".";
                 }
             }
         }
@@ -323,7 +323,7 @@ public final class Ruling {
                         .formatted(InWords.date(order.date().get()), InWords.day(left));
             }
         }
-        return "Left off by the clerk: it was law, and earned, by %s.".formatted(InWords.day(left));
+        return "Left off by the clerk: it was law, and earned, by " + InWords.day(left) + ".";
     }
 
     /** The same soldier would have it under a later law; on the day asked about it was not law. */

@@ -39,6 +39,10 @@ public final class SoldierUnits {
 
     /** His units, in the order of the papers and the evidence. Assignments to units outside the tables are left out. */
     public static SoldierUnits of(Dossier soldier) {
+        return soldier.once(SoldierUnits.class, SoldierUnits::read);
+    }
+
+    private static SoldierUnits read(Dossier soldier) {
         var assignments = soldier.every(Assignment.class).stream()
                 .filter(assignment -> !assignment.units().isEmpty())
                 .toList();

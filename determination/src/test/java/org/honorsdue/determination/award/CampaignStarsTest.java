@@ -160,6 +160,23 @@ class CampaignStarsTest {
     }
 
     @Test
+    void a_campaign_read_with_doubt_counts_when_a_typed_star_bears_it_out_and_not_otherwise() {
+        var doubtful = inEurope("1943-06-01", "1945-10-01")
+                .doubtfully()
+                .campaigns("EA-RHI")
+                .plainly();
+        assertThat(doubtful.on(EUROPEAN)).wearsNothing().wants("clear-reading");
+        assertThat(inEurope("1943-06-01", "1945-10-01")
+                        .doubtfully()
+                        .campaigns("EA-RHI")
+                        .plainly()
+                        .claims(EUROPEAN, 1, with(Device.BRONZE_SERVICE_STAR, 1))
+                        .on(EUROPEAN))
+                .wearsFor(Device.BRONZE_SERVICE_STAR, "Rhineland")
+                .isOnPaper();
+    }
+
+    @Test
     void a_credit_of_the_whole_theatre_is_told_and_not_counted() {
         assertThat(inEurope("1943-06-01", "1945-10-01").campaigns("EA-AIR").on(EUROPEAN))
                 .wearsNothing()

@@ -112,6 +112,30 @@ class GoodConductMedalTest {
     }
 
     @Test
+    void earlier_enlisted_service_that_the_paper_mentions_is_service() {
+        assertThat(enlisted("1945-07-01", "1945-12-31")
+                        .conduct("excellent", 0)
+                        .prior("AUS 1 Jan 45 to 30 Jun 45", "1945-01-01", "1945-06-30")
+                        .on(MEDAL))
+                .isPresumed();
+        assertThat(enlisted("1945-07-01", "1945-12-31")
+                        .prior("RA 1 Jan 36 to 31 Dec 38", "1936-01-01", "1938-12-31")
+                        .on("service-stripes"))
+                .isAuthorized()
+                .counts(1);
+    }
+
+    @Test
+    void service_told_again_on_the_next_paper_is_not_counted_twice() {
+        assertThat(enlisted("1943-01-01", "1945-06-30")
+                        .paper(Tour.Category.ENLISTED, "1945-07-01", "1945-12-31")
+                        .prior("AUS 1 Jan 43 to 30 Jun 45", "1943-01-01", "1945-06-30")
+                        .on("service-stripes"))
+                .isAuthorized()
+                .counts(1);
+    }
+
+    @Test
     void an_interval_between_enlistments_throws_away_what_went_before() {
         assertThat(enlisted("1945-01-01", "1945-06-30")
                         .conduct("excellent", 0)

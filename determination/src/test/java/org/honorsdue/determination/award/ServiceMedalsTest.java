@@ -109,6 +109,16 @@ class ServiceMedalsTest {
     }
 
     @Test
+    void service_in_the_auxiliary_corps_may_stand_among_prior_service() {
+        assertThat(enlisted("1943-09-01", "1945-12-03")
+                        .woman()
+                        .arm("Women's Army Corps")
+                        .prior("Service in WAAC 15 Feb 43 to 31 Aug 43", "1943-02-15", "1943-08-31")
+                        .on(WOMEN))
+                .isAuthorized();
+    }
+
+    @Test
     void nurses_do_not_have_it_and_nothing_is_worn_on_it() {
         assertThat(officer("1942-11-03", "1945-12-02")
                         .woman()

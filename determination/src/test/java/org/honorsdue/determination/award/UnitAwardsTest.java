@@ -74,6 +74,17 @@ class UnitAwardsTest {
     }
 
     @Test
+    void a_dated_record_goes_before_the_unit_on_the_paper() {
+        assertThat(soldier()
+                        .claims(CITATION)
+                        .organization("999th Infantry")
+                        .assigned("999th Infantry", "1945-03-25", "1945-09-01")
+                        .credited("999th Infantry", CITATION, "1944-11-16", "1944-11-20")
+                        .on(CITATION))
+                .isNotAuthorized();
+    }
+
+    @Test
     void another_units_honor_is_not_his() {
         assertThat(soldier()
                         .assigned("998th Infantry", "1944-09-01", "1945-09-01")
