@@ -36,8 +36,9 @@ record Designation(int number, String named, List<Word> words, List<UnitKind> ki
         if (!named.isEmpty()) {
             return named;
         }
-        boolean roman = words.contains(Word.CORPS)
-                || words.contains(Word.COMMAND) && (!words.contains(Word.SERVICE) || words.contains(Word.AIR_FORCE));
+        boolean command =
+                words.contains(Word.COMMAND) && (!words.contains(Word.SERVICE) || words.contains(Word.AIR_FORCE));
+        boolean roman = words.contains(Word.CORPS) || words.contains(Word.BOMBER_COMMAND) || command;
         return roman ? NumberWords.toRoman(number) : Ordinal.text(number);
     }
 

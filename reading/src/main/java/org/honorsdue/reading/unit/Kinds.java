@@ -256,6 +256,7 @@ final class Kinds {
         mean("STATION HOSPITAL", STATION_HOSPITAL);
         mean("FIELD HOSPITAL", FIELD_HOSPITAL);
         mean("EVACUATION HOSPITAL", EVACUATION_HOSPITAL);
+        mean("EVACUATION", EVACUATION_HOSPITAL);
         mean("SURGICAL HOSPITAL", SURGICAL_HOSPITAL);
         mean("PORTABLE SURGICAL HOSPITAL", SURGICAL_HOSPITAL);
         mean("PORT SURGICAL HOSPITAL", SURGICAL_HOSPITAL);
@@ -313,6 +314,8 @@ final class Kinds {
         return words.stream()
                 .filter(word -> word.role() != Word.Role.NOISE)
                 .filter(word -> word != Word.TROOP_CARRIER || flying)
+                .filter(word ->
+                        word != Word.MOBILE || !words.contains(Word.ANTIAIRCRAFT) && !words.contains(Word.HOSPITAL))
                 .distinct()
                 .toList();
     }
@@ -333,6 +336,7 @@ final class Kinds {
         }
         if (set.size() > 1) {
             set.remove(Word.PROVISIONAL);
+            set.remove(Word.MOBILE);
             if (set.stream().noneMatch(FLYING::contains)) {
                 set.remove(Word.TROOP_CARRIER);
             }

@@ -32,6 +32,7 @@ final class LineParts {
     boolean corrected;
     boolean doubtful;
 
+    private static final Set<Word> LETTERED_TOO = EnumSet.of(Word.SQUADRON, Word.DETACHMENT, Word.SECTION, Word.FLIGHT);
     private static final Set<Word> LINE_ARMS = EnumSet.of(
             Word.INFANTRY,
             Word.FIELD_ARTILLERY,
@@ -220,8 +221,9 @@ final class LineParts {
             at += 2;
             return;
         }
-        if (first == Word.SQUADRON && lettered) {
-            parts.add(new UnitPart("squadron-" + tokens.get(at + 1).letter().toLowerCase(Locale.ROOT)));
+        if (LETTERED_TOO.contains(first) && lettered) {
+            parts.add(new UnitPart(first.name().toLowerCase(Locale.ROOT) + "-"
+                    + tokens.get(at + 1).letter().toLowerCase(Locale.ROOT)));
             at += 2;
             return;
         }
@@ -324,15 +326,22 @@ final class LineParts {
         if (!words.contains(Word.HOSPITAL) || Kinds.of(words).isEmpty() || unread.isEmpty()) {
             return false;
         }
-        String name = unread.remove(unread.size() - 1);
-        designations.add(new Designation(
-                0,
-                name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT),
-                List.copyOf(words),
-                List.of(),
-                false,
-                ""));
+        String name = nameBefore(words);
+        designations.add(new Designation(0, name, List.copyOf(words), List.of(), false, ""));
         return true;
+    }
+
+    /** The unread words just before a named hospital, which are its name. */
+    private String nameBefore(List<Word> words) {
+        var name = new StringBuilder();
+        int before = at - words.size() - 1;
+        while (before >= 0 && tokens.get(before).type() == Token.Type.UNKNOWN && !unread.isEmpty()) {
+            String word = unread.remove(unread.size() - 1);
+            name.insert(0, (name.isEmpty() ? "" : " "))
+                    .insert(0, word.charAt(0) + word.substring(1).toLowerCase(Locale.ROOT));
+            before--;
+        }
+        return name.isEmpty() ? unread.remove(unread.size() - 1) : name.toString();
     }
 
     /** "Co 1 331st Inf": a number one without ending that a numbered unit follows. */
@@ -361,6 +370,10 @@ final class LineParts {
         boolean broken = false;
         while (at < tokens.size() && continuesDesignation(words)) {
             Token token = tokens.get(at);
+            if (token.is(Word.WOMENS_ARMY_CORPS) && type(-1, Token.Type.OPEN)) {
+                at++;
+                continue;
+            }
             if (token.isWord()) {
                 words.add(token.meant());
                 corrected |= token.corrected();
@@ -401,7 +414,7 @@ final class LineParts {
             case AMPERSAND, OPEN, CLOSE, SLASH -> true;
             case LETTER ->
                 type(-1, Token.Type.OPEN) && type(1, Token.Type.CLOSE) || isCombat(token, words) || isAirborne(words);
-            case UNKNOWN -> sizeFollows();
+            case UNKNOWN -> words.isEmpty() || sizeFollows();
             case NUMBER -> false;
         };
     }
@@ -477,6 +490,11 @@ final class LineParts {
     private static boolean canHave(Designation designation, List<Word> rest) {
         boolean sized = designation.words().stream().anyMatch(word -> word.role() == Word.Role.SIZE);
         boolean line = designation.words().stream().anyMatch(LINE_ARMS::contains);
+        boolean army = !designation.kinds().isEmpty()
+                && designation.kinds().get(0).echelon().compareTo(Echelon.CORPS) >= 0;
+        if (army && rest.contains(Word.BAND)) {
+            return false;
+        }
         boolean anywhere = rest.contains(Word.DETACHMENT) || rest.contains(Word.BAND);
         boolean company =
                 !designation.kinds().isEmpty() && designation.kinds().get(0).echelon() == Echelon.COMPANY;

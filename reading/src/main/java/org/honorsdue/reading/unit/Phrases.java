@@ -14,8 +14,18 @@ final class Phrases {
     private static final Set<Word> ARMS_BEFORE =
             EnumSet.of(Word.ENGINEER, Word.ARMORED, Word.PARACHUTE, Word.GLIDER, Word.AIRBORNE, Word.FIELD);
     private static final Set<Word> COMPOSITES = Set.of(Word.GROUP, Word.UNIT, Word.SQUADRON, Word.WING);
-    private static final Set<Word> ROMAN_BEFORE =
-            Set.of(Word.CORPS, Word.TACTICAL, Word.BOMBARDMENT, Word.FIGHTER, Word.AIR, Word.ARMORED, Word.AIRBORNE);
+    private static final Set<Word> ROMAN_BEFORE = Set.of(
+            Word.CORPS,
+            Word.TACTICAL,
+            Word.BOMBARDMENT,
+            Word.FIGHTER,
+            Word.AIR,
+            Word.AIR_FORCE,
+            Word.TROOP,
+            Word.TROOP_CARRIER,
+            Word.ENGINEER,
+            Word.ARMORED,
+            Word.AIRBORNE);
     private static final Map<List<Word>, Word> PAIRS = Map.ofEntries(
             Map.entry(List.of(Word.FIELD, Word.ARTILLERY), Word.FIELD_ARTILLERY),
             Map.entry(List.of(Word.COAST, Word.ARTILLERY), Word.COAST_ARTILLERY),
@@ -29,6 +39,10 @@ final class Phrases {
             Map.entry(List.of(Word.AUTOMATIC, Word.WEAPONS), Word.AUTOMATIC_WEAPONS),
             Map.entry(List.of(Word.COMBAT, Word.TEAM), Word.COMBAT_TEAM),
             Map.entry(List.of(Word.COMBAT, Word.COMMAND), Word.COMBAT_COMMAND),
+            Map.entry(List.of(Word.ANTIAIRCRAFT, Word.WARNING), Word.AIRCRAFT_WARNING),
+            Map.entry(List.of(Word.BOMBARDMENT, Word.DISPOSAL), Word.BOMB_DISPOSAL),
+            Map.entry(List.of(Word.BOMBARDMENT, Word.DISPENSARY), Word.BOMB_DISPOSAL),
+            Map.entry(List.of(Word.BOMBARDMENT, Word.COMMAND), Word.BOMBER_COMMAND),
             Map.entry(List.of(Word.SPECIAL, Word.TROOP), Word.SPECIAL_TROOPS));
 
     private Phrases() {}
@@ -74,6 +88,18 @@ final class Phrases {
         if (before == Word.QUARTERMASTER && token.is(Word.GROUP) && typed.equals("GR")) {
             return token.as(
                     next == Word.REGISTRATION || next == Word.REGIMENT ? Word.GRAVES : Word.GRAVES_REGISTRATION);
+        }
+        if (before == Word.SIGNAL && token.is(Word.AUTOMATIC_WEAPONS)) {
+            return token.as(Word.AIRCRAFT_WARNING);
+        }
+        if (before == Word.ORDNANCE && token.is(Word.MEDICAL) && typed.equals("MED")) {
+            return token.as(Word.MEDIUM);
+        }
+        if (before == Word.QUARTERMASTER && token.is(Word.GAS)) {
+            return token.as(Word.GASOLINE);
+        }
+        if (before == Word.RAILWAY && token.is(Word.OPERATION)) {
+            return token.as(Word.OPERATING);
         }
         if (before == Word.GRAVES && token.is(Word.REGIMENT)) {
             return token.as(Word.REGISTRATION);
@@ -132,12 +158,11 @@ final class Phrases {
         for (int i = 0; i < tokens.size(); i++) {
             Token token = tokens.get(i);
             Word next = wordAt(tokens, i + 1);
-            Token before = i == 0 ? null : tokens.get(i - 1);
             boolean mayBeRoman = token.type() == Token.Type.UNKNOWN || token.isLetter();
             if (mayBeRoman
                     && next != null
                     && ROMAN_BEFORE.contains(next)
-                    && (!token.isLetter() || (before == null || !isLettered(before)) && corpsFollows(tokens, i + 1))) {
+                    && (!token.isLetter() || corpsFollows(tokens, i + 1))) {
                 Optional<Integer> value = NumberWords.roman(token.letter());
                 if (value.isPresent()) {
                     read.add(new Token(
@@ -159,6 +184,7 @@ final class Phrases {
 
     private static boolean corpsFollows(List<Token> tokens, int from) {
         return wordAt(tokens, from) == Word.CORPS
+                || wordAt(tokens, from + 1) == Word.COMMAND
                 || wordAt(tokens, from) == Word.ARMORED && wordAt(tokens, from + 1) == Word.CORPS;
     }
 

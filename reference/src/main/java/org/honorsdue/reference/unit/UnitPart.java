@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 public record UnitPart(String id) {
     private static final Pattern SHAPE = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*(/[a-z0-9]+(-[a-z0-9]+)*)?");
     private static final Pattern LETTERED =
-            Pattern.compile("(company|battery|troop|squadron|section|flight|combat-command)-[a-z]");
+            Pattern.compile("(company|battery|troop|squadron|section|flight|detachment|combat-command)-[a-z]");
     private static final Pattern NUMBERED =
             Pattern.compile("(battalion|squadron|platoon|company|battery|troop|section|regiment)-[0-9]+");
 
@@ -63,6 +63,10 @@ public record UnitPart(String id) {
     private static String words(String id) {
         var words = new StringBuilder();
         for (String word : id.split("-")) {
+            if (word.equals("womens")) {
+                words.append("Women's");
+                continue;
+            }
             words.append(words.isEmpty() ? "" : " ")
                     .append(word.equals("and") || word.equals("of") ? word : capital(word));
         }
