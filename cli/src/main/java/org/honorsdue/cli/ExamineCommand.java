@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.honorsdue.determination.finding.Findings;
+import org.honorsdue.determination.line.ServiceLine;
+import org.honorsdue.determination.line.ServiceLineText;
 import org.honorsdue.determination.nextsteps.NextSteps;
 import org.honorsdue.determination.since.ThenAndSince;
 import org.honorsdue.documents.findings.FindingsJson;
@@ -79,6 +81,9 @@ final class ExamineCommand implements Callable<Integer> {
             names = "--then-and-since",
             description = "in text, also what was due the day he left, what later law changed, and what is due now")
     private boolean thenAndSince;
+
+    @Option(names = "--service-line", description = "in text, also the service drawn on a scale of years and months")
+    private boolean serviceLine;
 
     @Option(
             names = "--private",
@@ -162,6 +167,9 @@ final class ExamineCommand implements Callable<Integer> {
         if (thenAndSince) {
             var clocks = ThenAndSince.of(examination.examiner(), facts, reference, findings.asOf());
             further.add(new ThenAndSinceText(ink, width).write(clocks));
+        }
+        if (serviceLine) {
+            further.add(ServiceLineText.write(ServiceLine.of(facts, findings, reference), width));
         }
         String next = new NextStepsText(ink, width).write(NextSteps.of(findings, facts, reference));
         if (!next.isEmpty()) {
