@@ -152,6 +152,18 @@ public record Dossier(
         return Optional.empty();
     }
 
+    /** Characters of an entry as they may be quoted. */
+    String quoted(Entry entry, String text) {
+        return masking.withholds(entry) || entry != Entry.REMARKS
+                ? masking.show(entry, text)
+                : masking.scrap(casefile, text);
+    }
+
+    /** Characters that were left unread, as they may be quoted. */
+    String unread(Entry entry, String text) {
+        return masking.withholds(entry) ? masking.show(entry, text) : masking.scrap(casefile, text);
+    }
+
     /** The day every letter bears. */
     LocalDate dated() {
         return findings.asOf();

@@ -48,6 +48,9 @@ final class EvidenceChecklist {
             page.say("Kept by: " + step.document().keptBy() + ".");
             settles(page, "It settles: ", step.settles());
             settles(page, "Together with another it bears on: ", step.bearsOn());
+            if (!step.otherwise().isEmpty()) {
+                page.say("If it is not to be had: " + String.join("; ", step.otherwise()) + ".");
+            }
             step.cautions().forEach(page::fine);
         }
     }

@@ -25,7 +25,11 @@ final class FamilySummary {
         figures(dossier, page);
         page.part("The service");
         story.sentences().forEach(page::say);
-        page.add(story.places());
+        ServiceLineDrawing.of(dossier).ifPresent(page::add);
+        var places = story.places();
+        if (!places.rows().isEmpty()) {
+            page.add(places);
+        }
         cameHomeWith(dossier, ribbons, page);
         due(dossier, ribbons, page);
         open(dossier, page);

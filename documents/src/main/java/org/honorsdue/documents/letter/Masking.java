@@ -1,6 +1,7 @@
 package org.honorsdue.documents.letter;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -41,7 +42,7 @@ public enum Masking {
     private static final Pattern SERIAL = Pattern.compile("(?<![\\p{Alnum}-])(?<!ABCMR )(?<!docket )(?:"
             + "[A-Z]{0,2}[- ]?\\d{4,5}(\\d{3})"
             + "|[A-Z]{0,2}[- ]?\\d{1,2}[ -]\\d{3}[ -](\\d{3})"
-            + "|[A-Z]{1,2}[- ]\\d{2,3}[ -]?(\\d{3})"
+            + "|[A-Z]-\\d{2,3}[ -]?(\\d{3})"
             + ")(?![\\p{Alnum}]|-\\d)");
 
     /** The entry's text as it may be shown. */
@@ -63,6 +64,39 @@ public enum Masking {
     /** Free text with every serial number in it cut to its last three digits. */
     public String show(String text) {
         return this == PRIVATE ? text : serial(text);
+    }
+
+    /**
+     * A scrap of typing that may be part of an address: the words of the street are withheld one by one, because the
+     * reading may have cut the line anywhere. Town and state alone are no address.
+     */
+    String scrap(Casefile casefile, String text) {
+        String shown = show(text);
+        if (this == PRIVATE) {
+            return shown;
+        }
+        for (var paper : casefile.papers()) {
+            for (var entry : ADDRESSES) {
+                if (paper.entry(entry) instanceof Typed.Text address) {
+                    for (String word : street(address.text())) {
+                        shown = Pattern.compile(
+                                        "(?<!\\p{L})" + Pattern.quote(word) + "(?!\\p{L})", Pattern.CASE_INSENSITIVE)
+                                .matcher(shown)
+                                .replaceAll(Matcher.quoteReplacement(WITHHELD));
+                    }
+                }
+            }
+        }
+        return shown;
+    }
+
+    /** House number and street stand in the first three words; what is shorter than four letters tells nothing. */
+    private static List<String> street(String address) {
+        return Arrays.stream(address.strip().split("\\s+"))
+                .limit(3)
+                .map(word -> word.replaceAll("[^\\p{L}\\p{N}]", ""))
+                .filter(word -> word.length() > 3)
+                .toList();
     }
 
     /**

@@ -136,7 +136,7 @@ final class ProofAnnex {
             for (var unread : dossier.findings().unread()) {
                 page.add(new Block.Typed(
                         Wording.box(dossier, unread.paper(), unread.entry()) + ":",
-                        dossier.masking().show(unread.entry(), unread.text())));
+                        dossier.unread(unread.entry(), unread.text())));
             }
         }
     }

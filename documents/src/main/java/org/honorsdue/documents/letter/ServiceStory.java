@@ -49,7 +49,7 @@ final class ServiceStory {
         var sentences = new ArrayList<String>();
         var says = new ArrayList<String>();
         for (var tour : dossier.facts().every(Tour.class)) {
-            String span = tour(tour);
+            String span = tour(tour, says.isEmpty() ? person.full() : person.subject() + " again");
             if (!span.isEmpty()) {
                 says.add(span);
             }
@@ -98,23 +98,19 @@ final class ServiceStory {
                                 .formatted(unit, person.he(), person.he()));
     }
 
-    private String tour(Tour tour) {
+    private static String tour(Tour tour, String who) {
         if (tour.entered().isPresent() && tour.separated().isPresent()) {
             return "%s entered active service on %s and left it on %s."
                     .formatted(
-                            who(),
+                            who,
                             Wording.date(tour.entered().get()),
                             Wording.date(tour.separated().get()));
         }
         return tour.entered()
-                .map(day -> "%s entered active service on %s.".formatted(who(), Wording.date(day)))
+                .map(day -> "%s entered active service on %s.".formatted(who, Wording.date(day)))
                 .or(() -> tour.separated()
-                        .map(day -> "%s left the service in or on %s.".formatted(who(), Wording.date(day))))
+                        .map(day -> "%s left the service in or on %s.".formatted(who, Wording.date(day))))
                 .orElse("");
-    }
-
-    private String who() {
-        return person.full();
     }
 
     private String death(Death death) {

@@ -51,7 +51,7 @@ final class Transcription {
                     ? dossier.readings().get(number - 1).get(entry)
                     : null;
             var tokens = reading == null ? List.<Block.Token>of() : tokens(dossier, entry, reading);
-            String shown = dossier.masking().show(entry, text.text());
+            String shown = dossier.quoted(entry, text.text());
             if (tokens.size() == 1 && tokens.get(0).typed().equals(shown.strip())) {
                 page.add(new Block.Gloss(caption, shown, reading(tokens.get(0)), List.of()));
             } else {
@@ -79,12 +79,11 @@ final class Transcription {
         var placed = new ArrayList<Placed>();
         for (var token : reading.tokens()) {
             placed.add(new Placed(
-                    token.start(),
-                    new Block.Token(dossier.masking().show(token.text()), token.meaning(), note(token))));
+                    token.start(), new Block.Token(dossier.quoted(entry, token.text()), token.meaning(), note(token))));
         }
         for (var unread : reading.unread()) {
             placed.add(new Placed(
-                    unread.start(), new Block.Token(dossier.masking().show(unread.text()), "left unread", "")));
+                    unread.start(), new Block.Token(dossier.unread(entry, unread.text()), "left unread", "")));
         }
         return placed.stream()
                 .sorted(Comparator.comparingInt(Placed::start))

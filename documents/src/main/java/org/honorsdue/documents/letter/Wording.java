@@ -191,7 +191,7 @@ final class Wording {
             return "%s: \u201c%s\u201d"
                     .formatted(
                             entry(dossier, typed),
-                            dossier.masking().show(typed.entry(), typed.text().replace("\n", " / ")));
+                            dossier.quoted(typed.entry(), typed.text().replace("\n", " / ")));
         }
         if (origin instanceof Origin.InEvidence item) {
             return "evidence %d (%s): %s%s"

@@ -25,8 +25,8 @@ final class Style {
             p.typed { margin: 1pt 0 4pt 0; }
             .typed .lead { font-family: Book, BookMore, "Source Serif 4", Georgia, serif; font-size: 8.9pt; color: #444e57; }
             ul, ol { margin: 2pt 0 7pt 0; padding: 0 0 0 15pt; } li { margin: 0 0 3pt 0; }
-            ul.checks { list-style: none; padding: 0; } ul.checks li { padding-left: 17pt; text-indent: -17pt; margin-bottom: 4pt; }
-            .box { display: inline-block; width: 7.4pt; height: 7.4pt; border: 0.8pt solid #1d262e; margin-right: 8pt; text-indent: 0; font-size: 5pt; line-height: 7pt; }
+            ul.checks { list-style: none; padding: 0; } ul.checks li { padding-left: 17pt; margin-bottom: 4pt; }
+            .box { display: inline-block; width: 7.4pt; height: 7.4pt; border: 0.8pt solid #1d262e; margin: 3pt 0 0 -17pt; float: left; font-size: 5pt; line-height: 7pt; }
             table { border-collapse: collapse; table-layout: fixed; width: 100%%; margin: 5pt 0 9pt 0; -fs-table-paginate: paginate; line-height: 1.33; }
             tr { page-break-inside: avoid; }
             th { text-align: left; vertical-align: bottom; font-weight: 600; font-size: 8.7pt; color: #444e57; border-bottom: 0.8pt solid #1d262e; padding: 2pt 9pt 2pt 0; }

@@ -8,6 +8,9 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.GraphicsEnvironment;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -52,6 +55,17 @@ public final class Press {
 
     static {
         XRLog.setLoggingEnabled(false);
+        FACES.stream().filter(face -> face.family.equals("Book")).forEach(Press::forDrawings);
+    }
+
+    /** Words in drawings are set by the face's own name, whatever faces this machine has. */
+    private static void forDrawings(Face face) {
+        try {
+            GraphicsEnvironment.getLocalGraphicsEnvironment()
+                    .registerFont(Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(face.bytes)));
+        } catch (FontFormatException | IOException e) {
+            throw new IllegalStateException("A face that comes with the program could not be read.", e);
+        }
     }
 
     /** A face in memory, so that no document waits for the archive it comes in. */
@@ -165,7 +179,13 @@ public final class Press {
             var id = new COSArray();
             id.add(new COSString("HonorsDue-0000-1"));
             id.add(new COSString("HonorsDue-0000-1"));
-            document.getDocument().getTrailer().setItem(COSName.ID, id);
+            var trailer = document.getDocument().getTrailer();
+            trailer.setItem(COSName.ID, id);
+            // Left from the compressed table of the first writing; their length varies with the clock it held.
+            for (var left : List.of(
+                    COSName.TYPE, COSName.LENGTH, COSName.INDEX, COSName.W, COSName.FILTER, COSName.PREV, COSName.SIZE)) {
+                trailer.removeItem(left);
+            }
             document.setDocumentId(0L);
             var out = new ByteArrayOutputStream(pdf.length);
             document.save(out, CompressParameters.NO_COMPRESSION);
