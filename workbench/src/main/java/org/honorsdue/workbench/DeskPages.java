@@ -114,11 +114,14 @@ final class DeskPages {
         var casefile = state.casefile(desk.casefile(kept).evidence());
         var study = desk.study(kept, casefile, desk.today());
         var answer = new HashMap<String, Object>();
-        state.touched().ifPresent(place -> {
+        var readings = new HashMap<String, String>();
+        for (var place : state.touched()) {
             var paper = casefile.papers().get(place.paper() - 1);
-            answer.put("at", place.paper() + "-" + place.entry().key());
-            answer.put("reading", reading(paper, place.entry()).map(this::html).orElse(""));
-        });
+            readings.put(
+                    place.paper() + "-" + place.entry().key(),
+                    reading(paper, place.entry()).map(this::html).orElse(""));
+        }
+        answer.put("readings", readings);
         answer.put("margin", pages.text("margin.jte", Map.of("study", study)));
         answer.put("micros", (System.nanoTime() - begun) / 1000);
         request.json(answer);

@@ -22,9 +22,9 @@ import org.honorsdue.service.paper.Typed;
  * What stands on the reading desk of one browser tab at this moment, as its script sends it.
  *
  * @param revision the revision the tab was opened with or last saved
- * @param touched the entry that was changed last
+ * @param touched the entries changed since the desk was last looked at
  */
-record DeskState(int revision, Optional<String> name, Optional<Sex> sex, List<Paper> papers, Optional<Place> touched) {
+record DeskState(int revision, Optional<String> name, Optional<Sex> sex, List<Paper> papers, List<Place> touched) {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final int LARGEST = 1_000_000;
     private static final int MOST_PAPERS = 20;
@@ -53,10 +53,13 @@ record DeskState(int revision, Optional<String> name, Optional<Sex> sex, List<Pa
         if (papers.size() > MOST_PAPERS) {
             throw new InputFault("One case holds at most %d papers.".formatted(MOST_PAPERS), List.of());
         }
-        var at = root.path("at");
-        var touched = Entry.ofKey(at.path("entry").asText())
-                .map(entry -> new Place(at.path("paper").asInt(1), entry))
-                .filter(place -> place.paper >= 1 && place.paper <= papers.size());
+        var touched = new ArrayList<Place>();
+        for (var at : root.path("at")) {
+            int paper = at.path("paper").asInt(1);
+            if (paper >= 1 && paper <= papers.size()) {
+                Entry.ofKey(at.path("entry").asText()).ifPresent(entry -> touched.add(new Place(paper, entry)));
+            }
+        }
         return new DeskState(
                 root.path("revision").asInt(),
                 Optional.of(root.path("name").asText("").strip()).filter(text -> !text.isEmpty()),

@@ -7,7 +7,6 @@ import org.honorsdue.casebook.KeptCase;
 import org.honorsdue.determination.finding.Finding;
 import org.honorsdue.determination.finding.Findings;
 import org.honorsdue.determination.finding.OnPaper;
-import org.honorsdue.determination.finding.Standing;
 import org.honorsdue.service.Casefile;
 import org.honorsdue.service.fact.PartialDate;
 import org.honorsdue.service.fact.ServiceFacts;
@@ -62,7 +61,9 @@ public record Study(KeptCase kept, Casefile casefile, ServiceFacts facts, Findin
                 .max(LocalDate::compareTo);
     }
 
-    public boolean hasOpenQuestions() {
-        return findings.findings().stream().anyMatch(finding -> finding.standing() == Standing.UNSETTLED);
+    /** Whether nothing was handed in yet: no entry of any paper, no evidence. */
+    public boolean isEmpty() {
+        return casefile.evidence().isEmpty()
+                && casefile.papers().stream().allMatch(paper -> paper.entries().isEmpty());
     }
 }

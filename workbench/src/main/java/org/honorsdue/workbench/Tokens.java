@@ -44,12 +44,15 @@ public final class Tokens {
         return tokens;
     }
 
-    /** Read plainly, and the meaning adds nothing to the characters: a name, a number, a word in full. */
+    /** Read plainly, and the meaning adds nothing to the characters: a name, a number, a letter. */
     private static boolean saysNothing(ReadToken token) {
         boolean plain = token.certainty() == Certainty.PLAIN
                 && token.note().isEmpty()
                 && token.alternatives().isEmpty();
-        return plain && (DULL.contains(token.meaning()) || token.meaning().equalsIgnoreCase(token.text()));
+        boolean isSmall = token.text().length() <= 3 || token.text().chars().anyMatch(Character::isDigit);
+        return plain
+                && (DULL.contains(token.meaning())
+                        || isSmall && token.meaning().equalsIgnoreCase(token.text()));
     }
 
     private static String look(Certainty certainty) {

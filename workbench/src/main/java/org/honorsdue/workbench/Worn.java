@@ -3,6 +3,7 @@ package org.honorsdue.workbench;
 import java.util.ArrayList;
 import java.util.Locale;
 import org.honorsdue.determination.finding.Finding;
+import org.honorsdue.service.fact.Device;
 
 /** What a finding comes to, in a few words beside the name of the award. */
 public final class Worn {
@@ -15,12 +16,21 @@ public final class Worn {
             words.add(finding.count() + " awards");
         }
         for (var device : finding.devices()) {
-            String name = device.device().id().replace('-', ' ');
+            String name = name(device.device());
             String count = device.count() == 1 ? name : device.count() + " " + plural(name);
             String stands = device.standsFor().isEmpty() ? "" : ": " + String.join(", ", device.standsFor());
             words.add(count + stands);
         }
         return String.join(" · ", words);
+    }
+
+    private static String name(Device device) {
+        return switch (device) {
+            case LETTER_V -> "letter V";
+            case GERMANY_CLASP -> "Germany clasp";
+            case JAPAN_CLASP -> "Japan clasp";
+            default -> device.id().replace('-', ' ');
+        };
     }
 
     private static String plural(String name) {

@@ -149,6 +149,11 @@ const step = (by) => {
 
 document.addEventListener("keydown", (event) => {
   if (sheetOfKeys?.open) return;
+  if (event.key === "ArrowDown" && event.target.matches?.("[data-search]")) {
+    step(1);
+    event.preventDefault();
+    return;
+  }
   if (event.key === "Escape" && inField()) {
     document.activeElement.blur();
     return;
@@ -347,7 +352,7 @@ const stateOf = (touched) => {
     }
     state.papers.push(paper);
   }
-  if (touched) state.at = { paper: Number(touched.closest("[data-paper]").dataset.paper), entry: touched.dataset.entry };
+  state.at = [...touched].map((entry) => ({ paper: Number(entry.closest("[data-paper]").dataset.paper), entry: entry.dataset.entry }));
   return state;
 };
 
@@ -369,49 +374,50 @@ const setNothing = (entry, kind) => {
   touch(entry);
 };
 
-// Looking: the newest state is asked for, never two at a time.
+// Looking: the newest state is asked for, never two at a time; what was touched meanwhile is asked for next.
 let looking = false;
-let lookAgain = null;
+let lookAgain = false;
 let typedAt = 0;
+const touched = new Set();
 
-const look = async (entry) => {
+const look = async () => {
   if (looking) {
-    lookAgain = entry;
+    lookAgain = true;
     return;
   }
   looking = true;
+  lookAgain = false;
   const since = typedAt;
+  const asked = new Set(touched);
+  touched.clear();
   try {
     const answer = await fetch("/cases/" + desk.dataset.case + "/look", {
       method: "POST",
-      body: JSON.stringify(stateOf(entry)),
+      body: JSON.stringify(stateOf(asked)),
       headers: { "Content-Type": "application/json", Accept: "application/json" },
     });
     if (answer.ok) {
       const seen = await answer.json();
-      show(seen, entry);
+      show(seen);
       root.dataset.lookMs = (performance.now() - since).toFixed(1);
       root.dataset.lookMicros = seen.micros;
       root.dataset.looks = Number(root.dataset.looks || 0) + 1;
     }
   } catch {
     // The room does not answer; saving says so already.
+    asked.forEach((entry) => touched.add(entry));
   } finally {
     looking = false;
-    if (lookAgain) {
-      const next = lookAgain;
-      lookAgain = null;
-      look(next);
-    }
+    if (lookAgain) look();
   }
 };
 
 const awardsIn = (margin) => new Map(all("[data-award]", margin).map((line) => [line.dataset.award, line.textContent.replace(/\s+/g, " ").trim()]));
 
-const show = (seen, entry) => {
-  if (seen.at) {
-    const reading = document.getElementById("r-" + seen.at);
-    if (reading) reading.innerHTML = seen.reading;
+const show = (seen) => {
+  for (const [place, html] of Object.entries(seen.readings)) {
+    const reading = document.getElementById("r-" + place);
+    if (reading) reading.innerHTML = html;
   }
   const margin = one("#margin");
   const before = awardsIn(margin);
@@ -433,7 +439,8 @@ const touch = (entry) => {
   typedAt = performance.now();
   entry.classList.remove("unseen-yet");
   one(".machine", entry)?.remove();
-  look(entry);
+  touched.add(entry);
+  look();
   changed();
 };
 
@@ -500,7 +507,7 @@ if (desk) {
   save = (leaving) =>
     fetch("/cases/" + desk.dataset.case + "/papers", {
       method: "POST",
-      body: JSON.stringify(stateOf(null)),
+      body: JSON.stringify(stateOf([])),
       keepalive: leaving === true,
       headers: { "Content-Type": "application/json", Accept: "application/json" },
     });
@@ -517,7 +524,7 @@ if (desk) {
       touch(entry);
     } else if (event.target.matches("[data-soldier]")) {
       typedAt = performance.now();
-      look(null);
+      look();
       changed();
     }
   });
@@ -726,3 +733,15 @@ if (picture) {
 }
 
 openNamed();
+const openLeaf = one(".leaves a[aria-current]");
+if (openLeaf) openLeaf.parentElement.scrollLeft = openLeaf.offsetLeft - openLeaf.parentElement.offsetLeft - 20;
+
+// A list that is drawn anew under the reader's finger keeps the finger on its line.
+let heldLine = "";
+document.addEventListener("focusin", (event) => {
+  heldLine = event.target.matches("a[data-line]") ? event.target.getAttribute("href") : "";
+});
+document.addEventListener("htmx:after:swap", () => {
+  if (!heldLine || document.activeElement !== document.body) return;
+  one('a[data-line][href="' + CSS.escape(heldLine) + '"]')?.focus();
+});
