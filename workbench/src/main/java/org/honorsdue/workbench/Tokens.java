@@ -51,8 +51,7 @@ public final class Tokens {
                 && token.alternatives().isEmpty();
         boolean isSmall = token.text().length() <= 3 || token.text().chars().anyMatch(Character::isDigit);
         return plain
-                && (DULL.contains(token.meaning())
-                        || isSmall && token.meaning().equalsIgnoreCase(token.text()));
+                && (DULL.contains(token.meaning()) || isSmall && token.meaning().equalsIgnoreCase(token.text()));
     }
 
     private static String look(Certainty certainty) {

@@ -32,7 +32,15 @@ class AccessibilityTest {
             faults.addAll(look(room, axe, "/", "empty casebook"));
             String folder = room.tour("Fairweather");
             room.post(folder + "/letters", "application/x-www-form-urlencoded", "paper=all");
-            var pages = new ArrayList<>(List.of("/", "/new", "/tour", "/units?words=Btry+B+391st+AFA+Bn", "/law", "/law/purple-heart", "/nothing", folder));
+            var pages = new ArrayList<>(List.of(
+                    "/",
+                    "/new",
+                    "/tour",
+                    "/units?words=Btry+B+391st+AFA+Bn",
+                    "/law",
+                    "/law/purple-heart",
+                    "/nothing",
+                    folder));
             for (var leaf : List.of("findings", "line", "rack", "steps", "letters", "notes", "history", "text")) {
                 pages.add(folder + "/" + leaf);
             }

@@ -38,20 +38,34 @@ class ApiTest {
     void keeps_a_case_saves_it_refuses_a_stale_save_and_goes_back() throws IOException {
         try (var room = Room.open()) {
             var made = room.post(
-                    "/api/cases", "application/json", JSON.createObjectNode().put("casefile", demo("fairweather")).toString());
+                    "/api/cases",
+                    "application/json",
+                    JSON.createObjectNode().put("casefile", demo("fairweather")).toString());
             assertThat(made.statusCode()).isEqualTo(201);
             String address = made.headers().firstValue("Location").orElseThrow();
             int revision = json(made.body()).path("revision").asInt();
-            var change = JSON.createObjectNode().put("revision", revision).put("notes", "asked the family").put("stage", "examined");
-            assertThat(put(room, address, change.toString()).path("stage").asText()).isEqualTo("examined");
-            assertThat(put(room, address, change.put("notes", "too late").toString()).path("says").asText())
+            var change = JSON.createObjectNode()
+                    .put("revision", revision)
+                    .put("notes", "asked the family")
+                    .put("stage", "examined");
+            assertThat(put(room, address, change.toString()).path("stage").asText())
+                    .isEqualTo("examined");
+            assertThat(put(room, address, change.put("notes", "too late").toString())
+                            .path("says")
+                            .asText())
                     .contains("changed elsewhere");
             assertThat(json(room.get(address).body()).path("notes").asText()).isEqualTo("asked the family");
             int now = json(room.get(address).body()).path("revision").asInt();
             var back = room.post(
-                    address + "/restore", "application/json", JSON.createObjectNode().put("revision", now).put("to", revision).toString());
+                    address + "/restore",
+                    "application/json",
+                    JSON.createObjectNode()
+                            .put("revision", now)
+                            .put("to", revision)
+                            .toString());
             assertThat(json(back.body()).path("notes").asText()).isEmpty();
-            assertThat(json(room.get(address + "/history").body()).path("revisions")).hasSize(3);
+            assertThat(json(room.get(address + "/history").body()).path("revisions"))
+                    .hasSize(3);
         }
     }
 
@@ -69,7 +83,8 @@ class ApiTest {
                     .body());
             assertThat(findings.path("as_of").asText()).isEqualTo("1945-11-11");
             assertThat(findings.path("findings").size()).isGreaterThan(3);
-            assertThat(json(room.get("/api/cases").body()).path("found").asInt()).isZero();
+            assertThat(json(room.get("/api/cases").body()).path("found").asInt())
+                    .isZero();
             var tokens = json(room.post(
                             "/api/decode",
                             "application/json",

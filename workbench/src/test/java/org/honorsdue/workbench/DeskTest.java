@@ -6,7 +6,6 @@ import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.DisplayName;
@@ -33,14 +32,17 @@ class DeskTest {
                 while (looks(room) == before) {
                     Thread.onSpinWait();
                 }
-                took[i] = Double.parseDouble(String.valueOf(room.script("return document.documentElement.dataset.lookMs")));
+                took[i] = Double.parseDouble(
+                        String.valueOf(room.script("return document.documentElement.dataset.lookMs")));
             }
             room.see("#r-1-decorations_and_citations", "Purple Heart");
             room.see("#margin", "Purple Heart");
             double median = Room.median(took);
             Room.keep(
                     "keystroke-to-findings.txt",
-                    "median of %d keystrokes: %.1f ms%n".formatted(took.length, median).getBytes(StandardCharsets.UTF_8));
+                    "median of %d keystrokes: %.1f ms%n"
+                            .formatted(took.length, median)
+                            .getBytes(StandardCharsets.UTF_8));
             // The aim is 50 ms on a quiet machine; a busy one gets four times as long before the build complains.
             assertThat(median).isLessThan(200);
         }
@@ -107,7 +109,9 @@ class DeskTest {
                     .isEqualTo(wanted);
             room.saved();
             room.go(folder + "/history");
-            assertThat(room.textOf(".history")).contains("EAMET Rib w/3 Br Stars").contains(wanted);
+            assertThat(room.textOf(".history"))
+                    .contains("EAMET Rib w/3 Br Stars")
+                    .contains(wanted);
         }
     }
 
@@ -151,7 +155,8 @@ class DeskTest {
 
     private static double zoom(Room room) {
         room.see("#picture[data-zoom]");
-        return Double.parseDouble(String.valueOf(room.script("return document.querySelector('#picture').dataset.zoom")));
+        return Double.parseDouble(
+                String.valueOf(room.script("return document.querySelector('#picture').dataset.zoom")));
     }
 
     @Test

@@ -51,7 +51,7 @@ class FindingsTest {
             room.see("#evidence", "fragment wound");
             room.see("#purple-heart .stand", "authorized");
             room.click("#evidence-1 button");
-            room.see(".evidence-list:not(:has(li))");
+            room.see("#evidence", "Nothing is added yet");
             room.see("#purple-heart .stand", "unsettled");
         }
     }

@@ -58,8 +58,8 @@ class GuardTest {
             for (var path : List.of("/", folder, folder + "/findings", folder + "/rack", "/law", "/units", "/tour")) {
                 room.go(path);
                 @SuppressWarnings("unchecked") // the script returns a list of texts
-                var asked = (List<String>) room.script(
-                        "return performance.getEntriesByType('resource').map(each => each.name)");
+                var asked = (List<String>)
+                        room.script("return performance.getEntriesByType('resource').map(each => each.name)");
                 assertThat(asked).as(path).isNotEmpty().allMatch(name -> name.startsWith(room.address("/")));
             }
         }

@@ -30,7 +30,9 @@ class HandingOverTest {
             assertThat(room.path()).isNotEqualTo(address);
             assertThat(room.see("#t-1-grade").getDomProperty("value")).isEqualTo("T/4");
             room.click(".leaves a[href$='/history']");
-            assertThat(room.textOf(".history")).contains("brought in from a file").contains("typed on the desk");
+            assertThat(room.textOf(".history"))
+                    .contains("brought in from a file")
+                    .contains("typed on the desk");
             // Found by its words like any other.
             room.go("/?words=okonsky");
             assertThat(room.textOf("#cases")).contains("2 cases");

@@ -17,24 +17,33 @@ import org.openqa.selenium.By;
 @DisplayName("Hostile input")
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class HostileInputTest {
-    private static final String SCRIPT = "\"'><img src=x onerror=window.hit=1><script>window.hit=1</script>{{7*7}}${7*7}";
+    private static final String SCRIPT =
+            "\"'><img src=x onerror=window.hit=1><script>window.hit=1</script>{{7*7}}${7*7}";
 
     @Test
     void script_in_every_field_stays_text_on_every_page() {
         try (var room = Room.open()) {
-            var yaml = new StringBuilder("soldier: { name: %s }\npapers:\n  - form: %s\n    entries:\n".formatted(quoted(), quoted()));
+            var yaml = new StringBuilder(
+                    "soldier: { name: %s }\npapers:\n  - form: %s\n    entries:\n".formatted(quoted(), quoted()));
             for (var entry : Entry.values()) {
-                yaml.append("      ").append(entry.key()).append(": ").append(quoted()).append('\n');
+                yaml.append("      ")
+                        .append(entry.key())
+                        .append(": ")
+                        .append(quoted())
+                        .append('\n');
             }
-            yaml.append("evidence:\n  - { kind: statement, by: %s, says: %s, source: %s }\n".formatted(quoted(), quoted(), quoted()));
-            yaml.append("  - { kind: unit-assignment, unit: %s }\n  - { kind: station, place: %s }\n".formatted(quoted(), quoted()));
+            yaml.append("evidence:\n  - { kind: statement, by: %s, says: %s, source: %s }\n"
+                    .formatted(quoted(), quoted(), quoted()));
+            yaml.append("  - { kind: unit-assignment, unit: %s }\n  - { kind: station, place: %s }\n"
+                    .formatted(quoted(), quoted()));
             var body = new com.fasterxml.jackson.databind.ObjectMapper()
                     .createObjectNode()
                     .put("casefile", yaml.toString())
                     .put("notes", SCRIPT);
             var made = room.post("/api/cases", "application/json", body.toString());
             assertThat(made.statusCode()).as(made.body()).isEqualTo(201);
-            String folder = "/cases/" + made.headers().firstValue("Location").orElseThrow().substring("/api/cases/".length());
+            String folder = "/cases/"
+                    + made.headers().firstValue("Location").orElseThrow().substring("/api/cases/".length());
             room.post(folder + "/letters", "application/x-www-form-urlencoded", "paper=all");
             room.go(folder + "/letters");
             var letters = room.browserItself().findElements(By.cssSelector(".kept-letters h3 a")).stream()
@@ -85,9 +94,11 @@ class HostileInputTest {
                     + " field.dispatchEvent(new Event('input', { bubbles: true }));");
             room.see("#saved", "Not saved: This cannot be kept");
             room.type("#t-1-remarks", "Lapel button issued").saved();
-            assertThat(room.post(folder + "/papers", "application/json", "Y".repeat(1_100_000)).statusCode())
+            assertThat(room.post(folder + "/papers", "application/json", "Y".repeat(1_100_000))
+                            .statusCode())
                     .isEqualTo(422);
-            assertThat(room.post("/api/examine", "application/yaml", "a: [".repeat(200_000)).statusCode())
+            assertThat(room.post("/api/examine", "application/yaml", "a: [".repeat(200_000))
+                            .statusCode())
                     .isEqualTo(422);
         }
     }
@@ -114,9 +125,17 @@ class HostileInputTest {
         try (var room = Room.open()) {
             String folder = room.tour("Fairweather");
             for (var path : List.of(
-                    "/cases/none", "/cases/none/findings", folder + "/letters/none", folder + "/pictures/none",
-                    folder + "/findings?as_of=yesterday", "/?from=minus", "/?stage=lost", "/law/none", "/assets/none.css",
-                    "/assets/..%2f..%2fopenapi.json", "/assets/fonts/..%5c..%5croom.css")) {
+                    "/cases/none",
+                    "/cases/none/findings",
+                    folder + "/letters/none",
+                    folder + "/pictures/none",
+                    folder + "/findings?as_of=yesterday",
+                    "/?from=minus",
+                    "/?stage=lost",
+                    "/law/none",
+                    "/assets/none.css",
+                    "/assets/..%2f..%2fopenapi.json",
+                    "/assets/fonts/..%5c..%5croom.css")) {
                 var answer = room.get(path);
                 assertThat(answer.statusCode()).as(path).isBetween(400, 422);
                 assertThat(answer.body()).as(path).doesNotContain("Exception").doesNotContain("\tat ");
@@ -128,9 +147,16 @@ class HostileInputTest {
                 }
             }
             for (var path : List.of(
-                    folder + "/evidence", folder + "/stage", folder + "/go-back", folder + "/notes", folder + "/letters",
-                    folder + "/evidence/99/take-out", folder + "/papers/0/take-out", "/cases/files")) {
-                var answer = room.post(path, "application/x-www-form-urlencoded", "revision=1&kind=none&stage=none&to=999");
+                    folder + "/evidence",
+                    folder + "/stage",
+                    folder + "/go-back",
+                    folder + "/notes",
+                    folder + "/letters",
+                    folder + "/evidence/99/take-out",
+                    folder + "/papers/0/take-out",
+                    "/cases/files")) {
+                var answer =
+                        room.post(path, "application/x-www-form-urlencoded", "revision=1&kind=none&stage=none&to=999");
                 assertThat(answer.statusCode()).as(path).isBetween(303, 499);
             }
             assertThat(room.get("/api/cases/none").body()).contains("\"says\"");

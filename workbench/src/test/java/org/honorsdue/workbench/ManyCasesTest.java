@@ -15,11 +15,14 @@ class ManyCasesTest {
         try (var room = Room.open()) {
             var json = new com.fasterxml.jackson.databind.ObjectMapper();
             for (int i = 1; i <= 300; i++) {
-                String casefile = "soldier: { name: \"Invented, Soldier %03d\" }\npapers:\n  - form: WD AGO 53-55\n".formatted(i)
-                        + "    entries: { organization: \"Co %s 999th Inf\", separated: 6 Dec 45, entered_active_service: 19 Jan 43 }\n"
-                                .formatted((char) ('A' + i % 12));
+                String casefile =
+                        "soldier: { name: \"Invented, Soldier %03d\" }\npapers:\n  - form: WD AGO 53-55\n".formatted(i)
+                                + "    entries: { organization: \"Co %s 999th Inf\", separated: 6 Dec 45, entered_active_service: 19 Jan 43 }\n"
+                                        .formatted((char) ('A' + i % 12));
                 var answer = room.post(
-                        "/api/cases", "application/json", json.createObjectNode().put("casefile", casefile).toString());
+                        "/api/cases",
+                        "application/json",
+                        json.createObjectNode().put("casefile", casefile).toString());
                 assertThat(answer.statusCode()).isEqualTo(201);
             }
             room.go("/");

@@ -175,8 +175,8 @@ final class Room implements AutoCloseable {
     String tour(String soldier) {
         post("/tour", "application/x-www-form-urlencoded", "");
         go("/");
-        var link = new WebDriverWait(BROWSER, PATIENCE)
-                .until(driver -> driver.findElement(By.partialLinkText(soldier)));
+        var link =
+                new WebDriverWait(BROWSER, PATIENCE).until(driver -> driver.findElement(By.partialLinkText(soldier)));
         return URI.create(String.valueOf(link.getDomProperty("href"))).getPath();
     }
 
@@ -234,7 +234,8 @@ final class Room implements AutoCloseable {
         BROWSER.get("about:blank");
         workbench.close();
         try (var files = Files.walk(data)) {
-            files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(file -> file.toFile().delete());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
