@@ -31,6 +31,7 @@ import picocli.CommandLine.ParseResult;
             UnitCommand.class,
             ScanCommand.class,
             RibbonsCommand.class,
+            MountCommand.class,
             LettersCommand.class,
             BatchCommand.class,
             ServeCommand.class

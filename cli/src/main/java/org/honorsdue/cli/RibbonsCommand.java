@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.honorsdue.insignia.print.DrawingPrint;
+import org.honorsdue.insignia.print.Paper;
 import org.honorsdue.insignia.print.Png;
 import org.honorsdue.insignia.ribbon.RackStyle;
 import org.honorsdue.insignia.ribbon.RibbonRack;
@@ -32,7 +34,7 @@ final class RibbonsCommand implements Callable<Integer> {
             names = {"-o", "--output"},
             required = true,
             paramLabel = "OUT",
-            description = "the drawing; its ending says what kind: .svg or .png (300 dots an inch)")
+            description = "the drawing; its ending says what kind: .svg, .png (300 dots an inch) or .pdf (true size)")
     private Path output = Path.of("");
 
     @Option(names = "--as-of", paramLabel = "DATE", description = "as the law stood on that day; today if not given")
@@ -40,6 +42,9 @@ final class RibbonsCommand implements Callable<Integer> {
 
     @Option(names = "--per-row", paramLabel = "N", description = "three or four ribbons to a row; three if not given")
     private int perRow = 3;
+
+    @Option(names = "--sheet", paramLabel = "SHEET", description = "letter or a4 for a PDF; letter if not given")
+    private Paper sheet = Paper.LETTER;
 
     @Option(
             names = "--practice",
@@ -53,8 +58,8 @@ final class RibbonsCommand implements Callable<Integer> {
             throw new InputFault("honors: a rack has three or four ribbons to a row, not " + perRow + ".");
         }
         String name = output.getFileName().toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".svg") && !name.endsWith(".png")) {
-            throw new InputFault("honors: \"%s\" ends in neither .svg nor .png, so the kind of drawing is not clear."
+        if (!name.matches(".*\\.(svg|png|pdf)")) {
+            throw new InputFault("honors: \"%s\" ends in none of .svg, .png, .pdf, so the kind of drawing is not clear."
                     .formatted(output));
         }
         var examination = new Examination();
@@ -68,12 +73,16 @@ final class RibbonsCommand implements Callable<Integer> {
                     "honors: nothing with a ribbon is authorized on what this casefile shows, so there is no"
                             + " rack to draw. \"honors examine\" says what is open.");
         }
-        var drawing = rack.svg();
-        OutputFile.write(
-                output,
-                name.endsWith(".svg")
-                        ? drawing.text().getBytes(StandardCharsets.UTF_8)
-                        : Png.atResolution(drawing, PRINT_RESOLUTION));
+        OutputFile.write(output, drawn(rack, name, day));
         return 0;
+    }
+
+    private byte[] drawn(RibbonRack rack, String name, LocalDate day) {
+        if (name.endsWith(".pdf")) {
+            return DrawingPrint.rack(rack, sheet, day);
+        }
+        return name.endsWith(".svg")
+                ? rack.svg().text().getBytes(StandardCharsets.UTF_8)
+                : Png.atResolution(rack.svg(), PRINT_RESOLUTION);
     }
 }
