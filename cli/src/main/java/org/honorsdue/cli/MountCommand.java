@@ -40,10 +40,7 @@ final class MountCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "the casefile")
     private Path file = Path.of("");
 
-    @Option(
-            names = "--frame",
-            paramLabel = "WxH",
-            description = "opening of the frame in inches; 16x20 if not given")
+    @Option(names = "--frame", paramLabel = "WxH", description = "opening of the frame in inches; 16x20 if not given")
     private String frame = "16x20";
 
     @Option(
