@@ -183,7 +183,13 @@ public final class Press {
             trailer.setItem(COSName.ID, id);
             // Left from the compressed table of the first writing; their length varies with the clock it held.
             for (var left : List.of(
-                    COSName.TYPE, COSName.LENGTH, COSName.INDEX, COSName.W, COSName.FILTER, COSName.PREV, COSName.SIZE)) {
+                    COSName.TYPE,
+                    COSName.LENGTH,
+                    COSName.INDEX,
+                    COSName.W,
+                    COSName.FILTER,
+                    COSName.PREV,
+                    COSName.SIZE)) {
                 trailer.removeItem(left);
             }
             document.setDocumentId(0L);
