@@ -10,7 +10,7 @@ public final class Correspondence {
 
     /**
      * Every paper that has something to say, in the order in which a person would work through them. No request for
-     * medals when no award is settled, no draft for a correction when nothing settled is missing from the paper.
+     * medals and no framer's sheet when no award is settled, no draft for a correction when nothing settled is missing from the paper.
      */
     public static List<Page> all(Dossier dossier) {
         var pages = new ArrayList<Page>();
@@ -23,6 +23,9 @@ public final class Correspondence {
         }
         if (CorrectionRequest.hasCause(dossier)) {
             pages.add(CorrectionRequest.of(dossier));
+        }
+        if (FramersSheet.hasContents(dossier)) {
+            pages.add(FramersSheet.of(dossier));
         }
         if (!dossier.casefile().papers().isEmpty()) {
             pages.add(Transcription.of(dossier));

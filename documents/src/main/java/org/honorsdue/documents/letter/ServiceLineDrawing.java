@@ -30,7 +30,7 @@ final class ServiceLineDrawing {
     private static final double WIDTH = 6.4;
     private static final double LEFT = 1.28;
     private static final double RIGHT = 6.36;
-    private static final double LANE = 0.2;
+    private static final double LANE = 0.165;
     private static final int INK = 0x1D262E;
     private static final int QUIET = 0x6A7077;
     private static final int RULE = 0xB9B09A;

@@ -132,13 +132,9 @@ final class ServiceStory {
     /** A line of the list of places. */
     private record Line(LocalDate sorted, String when, String what) {}
 
-    /** When and where, in the order of time. */
+    /** When and where, in the order of time; the first and the last day stand in the sentences. */
     Block.Particulars places() {
         var lines = new ArrayList<Line>();
-        for (var tour : dossier.facts().every(Tour.class)) {
-            on(lines, tour.entered(), "Entered active service");
-            on(lines, tour.separated(), "Left active service");
-        }
         dossier.facts().every(OverseasStay.class).forEach(stay -> stay(lines, stay));
         for (var unit : dossier.facts().every(Assignment.class)) {
             if (!unit.atSeparation()) {

@@ -55,12 +55,13 @@ final class Style {
             .new-sheet { page-break-before: always; }
             .letter h1 { font-size: 12pt; margin: 3pt 0 9pt 0; line-height: 1.3; }
             .letter p { margin: 0 0 8pt 0; } .letter p.fine, .letter p.caption { margin: 1pt 0 4pt 0; } .letter p.blank { margin: 0; } .letter p.lines { margin: 0 0 13pt 0; }
+            .keepsake main { font-size: 10.2pt; line-height: 1.33; } .keepsake p { margin: 2pt 0 4pt 0; } .keepsake .award { margin-bottom: 4.5pt; }
             .keepsake header { text-align: center; border-bottom: none; margin: 0 0 6pt 0; padding: 0; }
             .keepsake h1 { font-size: 27pt; font-weight: 400; line-height: 1.1; }
             .keepsake .subtitle { font-size: 11.4pt; } .keepsake .dated { display: none; }
-            .keepsake .particulars { margin: 3pt 0 4pt 0; } .keepsake .particulars th { width: 36%%; border: none; font-weight: 400; font-size: 9.7pt; line-height: 1.3; padding: 1.6pt 10pt 1.6pt 0; }
-            .keepsake .particulars td { border: none; font-size: 10pt; line-height: 1.3; padding: 1.6pt 0; }
-            .keepsake h2 { border-bottom: 0.4pt solid #b9b09a; padding-bottom: 2pt; margin-top: 14pt; }
+            .keepsake .particulars { margin: 3pt 0 4pt 0; } .keepsake .particulars th { width: 36%%; border: none; font-weight: 400; font-size: 9.7pt; line-height: 1.25; padding: 1.2pt 10pt 1.6pt 0; }
+            .keepsake .particulars td { border: none; font-size: 9.8pt; line-height: 1.25; padding: 1.2pt 0; }
+            .keepsake h2 { border-bottom: 0.4pt solid #b9b09a; padding-bottom: 1.5pt; margin-top: 10pt; }
             """;
 
     private static final String SCREEN = """
@@ -75,7 +76,7 @@ final class Style {
 
     static String of(Sheet sheet, Page.Kind kind, String running) {
         String margin = switch (kind) {
-            case KEEPSAKE -> "0.72in 0.95in 0.8in 0.95in";
+            case KEEPSAKE -> "0.6in 0.9in 0.7in 0.9in";
             case LETTER -> "1in 1.05in 0.95in 1.05in";
             case SHEET -> "0.85in 0.9in 0.9in 0.9in";
         };

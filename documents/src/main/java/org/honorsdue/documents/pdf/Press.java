@@ -8,9 +8,6 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
-import java.awt.Font;
-import java.awt.FontFormatException;
-import java.awt.GraphicsEnvironment;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -55,17 +52,6 @@ public final class Press {
 
     static {
         XRLog.setLoggingEnabled(false);
-        FACES.stream().filter(face -> face.family.equals("Book")).forEach(Press::forDrawings);
-    }
-
-    /** Words in drawings are set by the face's own name, whatever faces this machine has. */
-    private static void forDrawings(Face face) {
-        try {
-            GraphicsEnvironment.getLocalGraphicsEnvironment()
-                    .registerFont(Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(face.bytes)));
-        } catch (FontFormatException | IOException e) {
-            throw new IllegalStateException("A face that comes with the program could not be read.", e);
-        }
     }
 
     /** A face in memory, so that no document waits for the archive it comes in. */
