@@ -18,7 +18,8 @@ final class OutputFile {
         Path target = file.toAbsolutePath();
         Path folder = target.getParent();
         Files.createDirectories(folder);
-        Path aside = Files.createTempFile(folder, target.getFileName().toString(), ".part");
+        // Not createTempFile: that would keep the file from everybody but its writer.
+        Path aside = folder.resolve(target.getFileName() + ".part" + ProcessHandle.current().pid());
         try {
             Files.write(aside, content);
             Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);

@@ -38,7 +38,7 @@ public final class NextStepsText {
     private void step(Column page, int number, Step step) {
         String what = step.document().name() + (step.subject().isBlank() ? "" : ": " + step.subject());
         page.paragraph("  %d. ".formatted(number), what, ink::bold);
-        page.paragraph("     ", "kept by " + step.document().keptBy());
+        page.paragraph("     where: ", step.document().keptBy());
         if (!step.settles().isEmpty()) {
             page.paragraph("     settles: ", names(step.settles()));
         }
