@@ -4,137 +4,114 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.honorsdue.determination.finding.Standing;
-import org.honorsdue.reference.Reference;
-import org.honorsdue.service.fact.Assignment;
-import org.honorsdue.service.fact.CampaignClaim;
-import org.honorsdue.service.fact.Captivity;
-import org.honorsdue.service.fact.OverseasStay;
-import org.honorsdue.service.fact.PartialDate;
-import org.honorsdue.service.fact.Station;
-import org.honorsdue.service.fact.Tour;
-import org.honorsdue.service.fact.Wound;
+import org.honorsdue.determination.line.ServiceLine;
+import org.honorsdue.determination.line.ServiceLine.CampaignTime;
+import org.honorsdue.determination.line.Stretch;
+import org.honorsdue.reference.DateSpan;
 
 /**
- * The service line as rows of spans on one scale of days.
+ * The service line as rows of bars on one scale of days.
  *
+ * @param first left end of the scale
+ * @param last right end of the scale
  * @param rows from the top
- * @param moments single days that matter, over all rows
  */
-public record LineDrawing(LocalDate first, LocalDate last, List<Row> rows, List<Moment> moments) {
+public record LineDrawing(LocalDate first, LocalDate last, List<Row> rows, ServiceLine line) {
+    /** Room left and right of what is known, so that bars do not begin at the frame. */
+    private static final int ROOM = 45;
+
     public LineDrawing {
         rows = List.copyOf(rows);
-        moments = List.copyOf(moments);
     }
 
-    /** One row: what it is about, and its spans. */
-    public record Row(String caption, String look, List<Span> spans) {
+    /**
+     * One row.
+     *
+     * @param caption the kind of row, written once for neighbours of the same kind
+     * @param label what the row is about
+     * @param look how its bars look
+     */
+    public record Row(String caption, String label, String look, List<Bar> bars) {
         public Row {
-            spans = List.copyOf(spans);
+            bars = List.copyOf(bars);
         }
     }
 
-    /** A stretch of days; both ends belong to it. */
-    public record Span(LocalDate from, LocalDate to, String words, boolean sure) {}
+    /**
+     * Some days; both ends belong to it.
+     *
+     * @param own whether they are his own days, not merely those of the campaign or the law
+     * @param sure whether both ends are known to the day
+     */
+    public record Bar(LocalDate from, LocalDate to, boolean own, boolean sure) {
+        static Bar own(DateSpan span) {
+            return new Bar(span.first(), span.last(), true, true);
+        }
+    }
 
-    /** One day. */
-    public record Moment(LocalDate day, String words) {}
-
-    static LineDrawing of(Study study, Reference reference) {
+    static LineDrawing of(ServiceLine line) {
+        if (line.extent().isEmpty()) {
+            return new LineDrawing(LocalDate.of(1941, 12, 7), LocalDate.of(1946, 12, 31), List.of(), line);
+        }
+        var known = line.extent().get();
+        var extent = new DateSpan(known.first().minusDays(ROOM), known.last().plusDays(ROOM));
         var rows = new ArrayList<Row>();
-        var moments = new ArrayList<Moment>();
-        var facts = study.facts();
-        var service = new ArrayList<Span>();
-        for (var tour : facts.every(Tour.class)) {
-            span(service, tour.entered(), tour.separated(), "active service");
-            tour.inducted().ifPresent(day -> moments.add(new Moment(day.earliest(), "inducted")));
-            tour.entered().ifPresent(day -> moments.add(new Moment(day.earliest(), "entered active service")));
-            tour.separated().ifPresent(day -> moments.add(new Moment(day.latest(), "separated")));
+        for (var segment : line.segments()) {
+            String which = line.segments().size() > 1 ? "paper " + segment.paper() : "active service";
+            row(rows, "In service", which, "service", segment.when(), extent);
         }
-        row(rows, "In service", "service", service);
-        var abroad = new ArrayList<Span>();
-        for (var stay : facts.every(OverseasStay.class)) {
-            span(abroad, stay.departed().or(stay::arrived), stay.returned().or(stay::left), stay.destination());
-            stay.departed().ifPresent(day -> moments.add(new Moment(day.earliest(), "sailed")));
-            stay.returned().ifPresent(day -> moments.add(new Moment(day.latest(), "back in the United States")));
+        for (var stay : line.stays()) {
+            row(rows, "Abroad", stay.destination(), "abroad", stay.passage(), extent);
         }
-        row(rows, "Abroad", "abroad", abroad);
-        var units = new ArrayList<Span>();
-        for (var unit : facts.every(Assignment.class)) {
+        for (var unit : line.units()) {
             if (!unit.atSeparation()) {
-                span(units, unit.from(), unit.to(), unit.designation());
+                row(rows, "With", unit.designation(), "unit", unit.when(), extent);
             }
         }
-        row(rows, "With", "unit", units);
-        var places = new ArrayList<Span>();
-        for (var station : facts.every(Station.class)) {
-            span(places, station.from(), station.to(), station.place());
+        for (var held : line.captivity()) {
+            row(rows, "Held by the enemy", "", "captivity", held, extent);
         }
-        for (var captivity : facts.every(Captivity.class)) {
-            span(
-                    places,
-                    captivity.from(),
-                    captivity.to(),
-                    "captivity" + captivity.place().map(place -> ", " + place).orElse(""));
+        for (var campaign : line.campaigns()) {
+            counted(rows, "Campaigns", name(campaign), "campaign", campaign.dates(), campaign.his(), extent);
         }
-        row(rows, "At", "place", places);
-        for (var wound : facts.every(Wound.class)) {
-            wound.date().ifPresent(day -> moments.add(new Moment(day.earliest(), "wounded")));
+        for (var window : line.windows()) {
+            counted(rows, "The law counts", window.name(), "window", window.dates(), window.his(), extent);
         }
-        var campaigns = new ArrayList<Span>();
-        var wanted = new java.util.LinkedHashSet<String>();
-        facts.every(CampaignClaim.class).forEach(claim -> wanted.add(claim.campaign()));
-        study.findings().findings().stream()
-                .filter(finding -> finding.standing() == Standing.AUTHORIZED)
-                .flatMap(finding -> finding.devices().stream())
-                .flatMap(device -> device.standsFor().stream())
-                .forEach(name -> reference.campaigns().stream()
-                        .filter(campaign -> campaign.name().equals(name))
-                        .forEach(campaign -> wanted.add(campaign.id())));
-        for (var campaign : reference.campaigns()) {
-            if (wanted.contains(campaign.id())) {
-                campaigns.add(
-                        new Span(campaign.ground().first(), campaign.ground().last(), campaign.name(), true));
-            }
+        for (var gap : line.gaps()) {
+            rows.add(new Row("Not known", gap.kind().id().replace('-', ' '), "gap", List.of(Bar.own(gap.days()))));
         }
-        for (var span : campaigns) {
-            rows.add(new Row("Campaign", "campaign", List.of(span)));
-        }
-        return framed(rows, moments);
+        return new LineDrawing(extent.first(), extent.last(), rows, line);
     }
 
-    private static LineDrawing framed(List<Row> rows, List<Moment> moments) {
-        var days = new ArrayList<LocalDate>();
-        rows.stream()
-                .filter(row -> !row.look.equals("campaign"))
-                .forEach(row -> row.spans.forEach(span -> {
-                    days.add(span.from);
-                    days.add(span.to);
-                }));
-        moments.forEach(moment -> days.add(moment.day));
-        var first = days.stream().min(LocalDate::compareTo).orElse(LocalDate.of(1941, 12, 7));
-        var last = days.stream().max(LocalDate::compareTo).orElse(LocalDate.of(1946, 12, 31));
-        var sorted = new ArrayList<>(moments);
-        sorted.sort(java.util.Comparator.comparing(Moment::day));
-        return new LineDrawing(first.minusDays(40), last.plusDays(40), rows, sorted);
-    }
-
-    private static void row(List<Row> rows, String caption, String look, List<Span> spans) {
-        if (!spans.isEmpty()) {
-            rows.add(new Row(caption, look, spans));
+    /** A campaign, and how it stands to the paper. */
+    public static String name(CampaignTime campaign) {
+        if (!campaign.named()) {
+            return campaign.name() + " (not on the paper)";
         }
+        return campaign.his().isEmpty() ? campaign.name() + " (he was not there)" : campaign.name();
     }
 
-    private static void span(List<Span> spans, Optional<PartialDate> from, Optional<PartialDate> to, String words) {
-        if (from.isPresent()
-                && to.isPresent()
-                && !to.get().latest().isBefore(from.get().earliest())) {
-            spans.add(new Span(
-                    from.get().earliest(),
-                    to.get().latest(),
-                    words,
-                    from.get().isDay() && to.get().isDay()));
+    private static void row(List<Row> rows, String caption, String label, String look, Stretch when, DateSpan extent) {
+        boolean sure = when.from().filter(day -> day.isDay()).isPresent()
+                && when.to().filter(day -> day.isDay()).isPresent();
+        when.within(extent)
+                .ifPresent(span -> rows.add(
+                        new Row(caption, label, look, List.of(new Bar(span.first(), span.last(), true, sure)))));
+    }
+
+    private static void counted(
+            List<Row> rows,
+            String caption,
+            String label,
+            String look,
+            DateSpan dates,
+            List<DateSpan> his,
+            DateSpan extent) {
+        var bars = new ArrayList<Bar>();
+        dates.intersection(extent).ifPresent(span -> bars.add(new Bar(span.first(), span.last(), false, true)));
+        his.forEach(span -> bars.add(Bar.own(span)));
+        if (!bars.isEmpty()) {
+            rows.add(new Row(caption, label, look, bars));
         }
     }
 

@@ -2,6 +2,7 @@ package org.honorsdue.workbench;
 
 import io.javalin.config.JavalinConfig;
 import java.util.Map;
+import org.honorsdue.determination.line.ServiceLine;
 
 /** The service line: his own dates against the campaigns, drawn and told. */
 final class LinePages {
@@ -23,7 +24,7 @@ final class LinePages {
                             "study",
                             study,
                             "line",
-                            LineDrawing.of(study, desk.reference()),
+                            LineDrawing.of(ServiceLine.of(study.facts(), study.findings(), desk.reference())),
                             "tour",
                             Tour.at(study.casefile(), "line")));
         });
