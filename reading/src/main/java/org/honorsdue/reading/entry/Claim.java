@@ -101,6 +101,10 @@ final class Claim {
     void add(Device device, int count, Piece piece) {
         int number = Math.min(Math.max(count, 1), MOST);
         devices.merge(device, number, Integer::sum);
+        if (!bearsClusters()) {
+            extend(piece);
+            return;
+        }
         if (device == Device.BRONZE_OAK_LEAF_CLUSTER) {
             awards += number;
         } else if (device == Device.SILVER_OAK_LEAF_CLUSTER) {
@@ -119,7 +123,10 @@ final class Claim {
 
     void cite(Piece order) {
         orders.addAll(order.orders());
-        extend(order);
+        end = Math.max(end, order.end());
+        if (order.certainty() != Certainty.PLAIN) {
+            certainty = EntryText.worse(certainty, Certainty.CORRECTED);
+        }
     }
 
     boolean isDated() {

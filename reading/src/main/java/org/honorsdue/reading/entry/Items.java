@@ -233,7 +233,17 @@ final class Items {
         }
         otherReadings(piece, claim);
         attachPending(claim);
+        occupiedBefore(claim, piece);
         with = false;
+    }
+
+    /** {@code German occupation medal}. */
+    private void occupiedBefore(Claim claim, Piece piece) {
+        Piece prior = before(1);
+        if (prior != null && prior.is(PLACE) && !piece.isSetOff()) {
+            current = claim;
+            occupied(prior);
+        }
     }
 
     /** {@code not eligible for Good Conduct Medal}, {@code Good Conduct Medal not authorized}. */
@@ -326,6 +336,12 @@ final class Items {
     }
 
     private void dropPending() {
+        for (PendingDevice pending : pendingDevices) {
+            if (pending.device() == Device.GOOD_CONDUCT_CLASP) {
+                open("army-good-conduct-medal", pending.piece())
+                        .add(pending.device(), pending.number(), pending.piece());
+            }
+        }
         pendingOrders.forEach(this::withoutAward);
         pendingOrders.clear();
         pendingDevices.clear();
@@ -443,7 +459,11 @@ final class Items {
             return before.number();
         }
         Piece after = next(1);
-        if (after != null && after.isNumber() && after.number() >= 1 && after.number() <= 20) {
+        boolean number = after != null && after.isNumber() && after.number() >= 1 && after.number() <= 20;
+        if (!number && isPlural(piece)) {
+            piece.doubt("how many is not typed", List.of());
+        }
+        if (after != null && number) {
             Piece second = next(2);
             boolean countsNext = second != null
                     && !after.afterBracket()
@@ -455,6 +475,11 @@ final class Items {
             }
         }
         return 1;
+    }
+
+    private static boolean isPlural(Piece piece) {
+        String text = piece.text().toUpperCase(Locale.ROOT);
+        return text.endsWith("STARS") || text.endsWith("STRS") || text.endsWith("CLUSTERS") || text.endsWith("OLCS");
     }
 
     private void attach(Piece piece, Device device, int number) {
@@ -493,6 +518,9 @@ final class Items {
         deviceAt = at;
         with = false;
         Device meant = device == Device.STAR_UNSPECIFIED && bearer.bearsStars() ? Device.BRONZE_SERVICE_STAR : device;
+        if (star && bearer.award.equals("parachutist-badge")) {
+            meant = Device.BRONZE_STAR_ON_PARACHUTIST_BADGE;
+        }
         bearer.add(meant, number, piece);
     }
 
@@ -571,7 +599,9 @@ final class Items {
                         || after.is(LINK, "with"));
         boolean toRibbon = isForwardLinked();
         boolean many = number != null && number.number() >= 2;
-        if (with && last != null && (number != null || plural || !starred) || toRibbon && !medalMarked) {
+        if (with && last != null && last.award.endsWith("croix-de-guerre")) {
+            device(piece, Device.STAR_UNSPECIFIED, "star");
+        } else if (with && last != null && (number != null || plural || !starred) || toRibbon && !medalMarked) {
             device(piece, Device.BRONZE_SERVICE_STAR, "service star");
         } else if (number != null && !with && forwardRibbon()) {
             device(piece, Device.BRONZE_SERVICE_STAR, "service star");
@@ -623,7 +653,15 @@ final class Items {
 
     private void device(Piece piece, Device device, String meaning) {
         int number = numberFor(piece);
-        attach(piece.take((device == Device.SILVER_SERVICE_STAR ? "silver " : "bronze ") + meaning), device, number);
+        attach(piece.take(starWords(device, meaning)), device, number);
+    }
+
+    private static String starWords(Device device, String meaning) {
+        return switch (device) {
+            case SILVER_SERVICE_STAR -> "silver " + meaning;
+            case BRONZE_SERVICE_STAR -> "bronze " + meaning;
+            default -> meaning;
+        };
     }
 
     private void medal(Piece piece, @Nullable Piece number, String award, String meaning) {
@@ -653,7 +691,13 @@ final class Items {
         Claim last = current;
         boolean afterRibbon = last != null && last.bearsStars();
         boolean plural = piece.text().toUpperCase(Locale.ROOT).endsWith("S");
-        if (afterRibbon && (with || count != null || plural || piece.afterBracket()) || isForwardLinked()) {
+        boolean cross = last != null && last.award.endsWith("croix-de-guerre");
+        if (with && cross) {
+            device(piece, Device.STAR_UNSPECIFIED, "star");
+        } else if (with && last != null && !afterRibbon) {
+            piece.doubt("a star on the award before it, or the Silver Star", List.of("silver star"));
+            medal(piece, count, "silver-star", "Silver Star");
+        } else if (afterRibbon && (with || count != null || plural || piece.afterBracket()) || isForwardLinked()) {
             device(piece, Device.SILVER_SERVICE_STAR, "service star");
         } else {
             medal(piece, count, "silver-star", "Silver Star");
@@ -676,6 +720,7 @@ final class Items {
             case "loop" -> loops(piece);
             case "clasp" -> clasp(piece);
             case "item" -> item();
+            case "regulation", "readjustment" -> regulation();
             case "award-word" -> awardWord(piece);
             default -> {
                 at = terms.read(at);
@@ -715,6 +760,18 @@ final class Items {
             take(number);
             last.loops(loops, piece);
         }
+    }
+
+    /** {@code AR 600-68}: the figures belong to the regulation. */
+    private void regulation() {
+        for (int step = 1; step <= 2; step++) {
+            Piece figures = next(step);
+            if (figures == null || !figures.isNumber() || step == 2 && !figures.afterHyphen()) {
+                break;
+            }
+            figures.take(figures.text());
+        }
+        clearCount();
     }
 
     /** {@code Item 33}: the number is that of an entry. */
@@ -772,6 +829,13 @@ final class Items {
     }
 
     private void letter(Piece piece) {
+        Piece after = next(1);
+        boolean countsNext = after != null
+                && (after.may(DEVICE) || after.may(TERM, "bronze-star") || after.may(TERM, "silver-star"));
+        if (piece.text().length() == 1 && countsNext && piece.readAsFigure()) {
+            number(piece);
+            return;
+        }
         if (piece.text().length() == 1) {
             occupied(piece);
         } else if (piece.text().length() > 2) {
@@ -798,6 +862,10 @@ final class Items {
         }
         if (!qualifications.isEmpty() && piece.number() >= 100) {
             piece.take("score " + piece.number());
+            return;
+        }
+        if (after != null && after.isNumber() && after.number() == piece.number()) {
+            piece.take(piece.number() + "");
             return;
         }
         Claim last = current;

@@ -88,8 +88,14 @@ final class Legs {
 
     private void split() {
         var words = new ArrayList<Piece>();
+        boolean origin = false;
         for (Piece piece : entry.pieces()) {
             if (piece.isDate() && piece.date() != null) {
+                if (origin && !words.isEmpty()) {
+                    words.forEach(word -> word.take("place he left"));
+                    words.clear();
+                }
+                origin = false;
                 endPlace(words);
                 parts.add(new Part(true, List.of(piece.take())));
             } else if (piece.is(LINK) && words.isEmpty()
@@ -98,6 +104,7 @@ final class Legs {
                     || piece.is(TERM, "returned")) {
                 endPlace(words);
                 piece.take();
+                origin = piece.is(TERM, "departed") || origin && !piece.is(LINK, "for") && !piece.is(LINK, "to");
             } else if (piece.isDate()) {
                 endPlace(words);
                 piece.take();
@@ -291,7 +298,7 @@ final class Legs {
 
     private static boolean isHome(Piece piece) {
         for (Sense sense : piece.senses()) {
-            if (sense.kind() == PLACE && sense.id().equals("USA")) {
+            if (sense.id().equals("USA")) {
                 return true;
             }
         }

@@ -29,6 +29,9 @@ final class PersonEntries {
 
     static void grade(EntryText entry) {
         Piece piece = first(entry, GRADE);
+        if (piece == null) {
+            piece = nearest(entry, GRADE);
+        }
         if (piece != null) {
             String title = piece.sense().id();
             entry.add(new MilitaryGrade(entry.paper(), entry.entry(), title, category(title), entry.basis(piece)));
@@ -55,7 +58,24 @@ final class PersonEntries {
         };
     }
 
+    /** An entry of one unknown word that is a letter off from just one of the words it can hold. */
+    private static @Nullable Piece nearest(EntryText entry, SenseKind kind) {
+        if (entry.pieces().size() != 1) {
+            return null;
+        }
+        Piece only = entry.pieces().get(0);
+        var meant = entry.lexicon().nearest(only.text(), kind);
+        if (meant.isEmpty()) {
+            return null;
+        }
+        only.readAs(meant.get());
+        return only.take();
+    }
+
     static void arm(EntryText entry) {
+        if (entry.pieces().stream().noneMatch(piece -> piece.may(ARM))) {
+            nearest(entry, ARM);
+        }
         for (Piece piece : entry.pieces()) {
             if (piece.settle(ARM)) {
                 String arm = piece.take().sense().id();
@@ -67,6 +87,9 @@ final class PersonEntries {
     }
 
     static void component(EntryText entry) {
+        if (entry.pieces().stream().noneMatch(piece -> piece.may(COMPONENT))) {
+            nearest(entry, COMPONENT);
+        }
         for (Piece piece : entry.pieces()) {
             if (piece.settle(COMPONENT)) {
                 entry.add(new Component(entry.paper(), piece.take().sense().id(), entry.basis(piece)));

@@ -143,6 +143,11 @@ final class ServiceEntries {
             }
             takeAsTyped(piece);
         }
+        if (authority.isEmpty()) {
+            pieces.stream()
+                    .filter(piece -> piece.is(TERM, "regulation"))
+                    .forEach(piece -> piece.doubt("the number of the regulation was not read", List.of()));
+        }
         entry.add(new SeparationReason(entry.paper(), entry.text().strip(), authority, entry.whole(Certainty.PLAIN)));
     }
 

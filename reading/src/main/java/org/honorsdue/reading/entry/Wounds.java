@@ -26,6 +26,7 @@ final class Wounds {
     private @Nullable Piece date;
     private @Nullable Piece placeBefore;
     private boolean dateFirst;
+    private boolean dated;
     private boolean begun;
 
     Wounds(EntryText entry) {
@@ -90,6 +91,12 @@ final class Wounds {
         if (when == null && place.isEmpty()) {
             return;
         }
+        if (when == null && dated) {
+            place.forEach(piece -> piece.doubt("no date stands with it; taken as part of the wound before", List.of()));
+            place.clear();
+            return;
+        }
+        dated |= when != null;
         var all = new ArrayList<>(place);
         if (when != null) {
             all.add(when);

@@ -304,6 +304,11 @@ final class Dates {
         return found;
     }
 
+    /** Whether the word can mean months: {@code 3 MO}. */
+    boolean isMonths(int word) {
+        return words.is(word, "MO") || words.is(word, "MOS");
+    }
+
     private static String both(@Nullable String a, String b) {
         return a == null ? b : a + "; " + b;
     }

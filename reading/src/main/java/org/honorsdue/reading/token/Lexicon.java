@@ -382,6 +382,38 @@ public final class Lexicon {
         }
     }
 
+    /**
+     * The one meaning of a kind whose spelling is a letter off from a short text; for entries that hold one word of a
+     * closed list, where nothing else can stand.
+     */
+    public Optional<Sense> nearest(String text, SenseKind kind) {
+        String typed = text.replaceAll("[^A-Za-z0-9]", "").toUpperCase(Locale.ROOT);
+        if (typed.length() < 3 || typed.length() > 12) {
+            return Optional.empty();
+        }
+        Sense found = null;
+        for (int idea : phrases.children(PhraseTable.ROOT)) {
+            int node = phrases.step(PhraseTable.ROOT, idea);
+            Sense[] senses = phrases.senses(node);
+            Sense ofKind = null;
+            for (int i = 0; senses != null && i < senses.length && ofKind == null; i++) {
+                ofKind = senses[i].kind() == kind && !senses[i].id().isEmpty() ? senses[i] : null;
+            }
+            if (ofKind == null) {
+                continue;
+            }
+            for (String spelling : spellingsOf.get(idea)) {
+                if (spelling.length() >= 3 && Spelling.distance(typed, spelling, 1) == 1) {
+                    if (found != null && !found.id().equals(ofKind.id())) {
+                        return Optional.empty();
+                    }
+                    found = ofKind;
+                }
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+
     /** What the whole of a short text means, if it is one known phrase. */
     public List<Sense> meanings(String text) {
         var words = words(text);

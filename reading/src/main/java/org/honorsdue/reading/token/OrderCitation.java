@@ -23,6 +23,7 @@ final class OrderCitation {
     private int issuerFrom = -1;
     private int issuerTo = -1;
     private int year = -1;
+    private boolean glued;
 
     OrderCitation(Words words, Matcher matcher, Dates dates) {
         this.words = words;
@@ -73,12 +74,28 @@ final class OrderCitation {
         for (int number : numbers) {
             orders.add(new OrderReference(asTyped, Optional.of(type), OptionalInt.of(number), issuer, optionalYear));
         }
+        while (isJoin(at)
+                && words.isNumber(at + 1)
+                && !words.isOrdinal(at + 1)
+                && yearOf(at + 2) > 0
+                && !isUnitNumber(at + 2)) {
+            orders.add(new OrderReference(
+                    asTyped,
+                    Optional.of(type),
+                    OptionalInt.of(words.number(at + 1)),
+                    issuer,
+                    OptionalInt.of(yearOf(at + 2))));
+            at += 3;
+        }
         if (orders.isEmpty()) {
             orders.add(new OrderReference(asTyped, Optional.of(type), OptionalInt.empty(), issuer, optionalYear));
         }
         Piece piece = Piece.order(words, word, at, orders);
         if (year < 0 && numbers.size() == 1 && numbers.get(0) > 999 && yearInside(numbers.get(0))) {
             piece.doubt("number and year may be run together", List.of());
+        }
+        if (glued) {
+            piece.doubt("figures run into letters", List.of());
         }
         return piece;
     }
@@ -207,29 +224,50 @@ final class OrderCitation {
 
     private void readNumbers() {
         skipNumberSign();
+        boolean joined = false;
         while (words.isNumber(at) && !parted(at) && !words.isOrdinal(at)) {
-            int value = words.number(at);
-            boolean yearBySlash =
-                    !numbers.isEmpty() && (words.gap(at) & (Words.SLASH | Words.HYPHEN)) != 0 && yearOf(at) > 0;
-            boolean lastIsYear = !numbers.isEmpty()
-                    && yearOf(at) > 0
-                    && (issuerFrom >= 0 || !isIssuer(id(at + 1)) && !isJoin(at + 1) && !words.isNumber(at + 1));
-            if (yearBySlash || lastIsYear && (words.gap(at) & Words.COMMA) == 0) {
-                year = yearOf(at);
-                at++;
+            if (!numbers.isEmpty() && !joined && (isYearHere() || isUnitNumber(at) || dates.month(at + 1) > 0)) {
+                takeYearIfIssued();
                 return;
             }
-            if (!numbers.isEmpty() && dates.month(at + 1) > 0) {
-                return;
-            }
-            numbers.add(value);
+            numbers.add(words.number(at));
             at++;
-            int join = at;
-            if (isJoin(join)) {
-                join++;
-            }
-            skipTo(join);
+            glued |= at < words.count() && words.gap(at) == 0 && words.isLetters(at) && !isIssuer(id(at));
+            int next = isJoin(at) ? at + 1 : at;
+            joined = next > at && words.isNumber(next);
+            at = joined ? next : at;
         }
+    }
+
+    /** Whether the figures after the number are the year: after a stroke, or because nothing but the year can follow. */
+    private boolean isYearHere() {
+        if (yearOf(at) < 0 || isUnitNumber(at) || (words.gap(at) & Words.COMMA) != 0) {
+            return false;
+        }
+        boolean issuerNext = isIssuer(id(at + 1));
+        boolean numberNext = words.isNumber(at + 1) && !parted(at + 1);
+        boolean stroke = (words.gap(at) & (Words.SLASH | Words.HYPHEN)) != 0;
+        return !issuerNext && (stroke || !numberNext && !isJoin(at + 1) || issuerFrom >= 0 && !numberNext);
+    }
+
+    private void takeYearIfIssued() {
+        if (isYearHere()) {
+            year = yearOf(at);
+            at++;
+            issuerAfterYear();
+        }
+    }
+
+    /** {@code GO 40/44 3d Inf Div}: the issuer stands behind the year. */
+    private void issuerAfterYear() {
+        if (issuerFrom >= 0 || at >= words.count() || parted(at) || !(words.isNumber(at) && isUnitNumber(at))) {
+            return;
+        }
+        issuerFrom = at;
+        while (at < words.count() && (words.isNumber(at) && isUnitNumber(at) || isUnitWord(at)) && !parted(at)) {
+            at++;
+        }
+        issuerTo = at;
     }
 
     private void skipNumberSign() {
@@ -249,12 +287,6 @@ final class OrderCitation {
 
     private boolean isJoin(int word) {
         return words.is(word, "&") || words.is(word, "AND");
-    }
-
-    private void skipTo(int join) {
-        if (join > at && words.isNumber(join)) {
-            at = join;
-        }
     }
 
     private boolean parted(int word) {
@@ -302,7 +334,7 @@ final class OrderCitation {
                     at = dated.to();
                 } else if (yearAt > at) {
                     issuerFrom = issuerFrom < 0 ? at : issuerFrom;
-                    issuerTo = yearAt;
+                    issuerTo = id(yearAt - 1).equals("DTD") ? yearAt - 1 : yearAt;
                     at = yearAt;
                     takeYearAt(yearAt);
                 } else if (comma || !(words.isNumber(at) && isUnitNumber(at) || isIssuerWord(at))) {

@@ -323,6 +323,14 @@ public final class Piece {
         date = new TypedDate(to, meant, certainty, note, alternatives);
     }
 
+    /** Reads an unknown word as the one meaning that the entry can hold. */
+    public void readAs(Sense meant) {
+        type = Type.PHRASE;
+        senses = new Sense[] {meant};
+        chosen = 0;
+        correct("read as " + meant.words() + ", the only word of this entry that is a letter off");
+    }
+
     /** Reads a letter that looks like a figure as that figure; gives back whether it does. */
     public boolean readAsFigure() {
         if (type == Type.NUMBER || !words.isLetters(from) || to - from != 1) {

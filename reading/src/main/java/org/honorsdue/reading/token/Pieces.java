@@ -58,7 +58,8 @@ public final class Pieces {
         if (isInitialAfterWith(word, match)) {
             match = matcher.within(word, word + 1);
         }
-        if (match.isPresent() && mayBeginOrder(match.get())) {
+        boolean months = before != null && before.isNumber() && words.isNumber(word - 1) && dates.isMonths(word);
+        if (match.isPresent() && !months && mayBeginOrder(match.get())) {
             Piece order = new OrderCitation(words, matcher, dates).at(word);
             if (order != null && order.to() > match.get().to()) {
                 return order;

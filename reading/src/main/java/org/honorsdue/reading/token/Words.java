@@ -198,13 +198,20 @@ public final class Words {
         int i = 0;
         while (i < upper.length) {
             char c = upper[i];
-            if (c == '&' || c == '#' || c == '$') {
+            int marksInRow = smudge(i);
+            if (marksInRow > 1) {
+                add(i, i + marksInRow, LETTERS, marks, null);
+                marks = 0;
+                i += marksInRow;
+            } else if (c == '&' || c == '#' || c == '$') {
                 add(i, i + 1, SIGN, marks, vocabulary.find(upper, i, i + 1));
                 marks = 0;
                 i++;
             } else if (isDigit(c) || isLetter(c)) {
                 int to = runEnd(i);
-                run(i, to, marks, vocabulary);
+                if (!endsOrdinal(i, to, marks, vocabulary)) {
+                    run(i, to, marks, vocabulary);
+                }
                 marks = 0;
                 i = to;
             } else {
@@ -212,6 +219,19 @@ public final class Words {
                 i++;
             }
         }
+    }
+
+    /** The number of marks in a row that somebody put for what cannot be made out: {@code ####}, {@code ???}. */
+    private int smudge(int from) {
+        char c = upper[from];
+        if (c != '#' && c != '?' && c != '*' && c != '_') {
+            return 0;
+        }
+        int to = from;
+        while (to < upper.length && upper[to] == c) {
+            to++;
+        }
+        return to - from;
     }
 
     private int runEnd(int from) {
@@ -227,6 +247,37 @@ public final class Words {
             i++;
         }
         return i;
+    }
+
+    /** {@code 1 st}: an ending typed apart from its number. */
+    private boolean endsOrdinal(int from, int to, int marks, Vocabulary vocabulary) {
+        int last = count - 1;
+        if (to - from != 2 || marks != SPACE || last < 0 || type[last] != DIGITS || ordinal[last] || number[last] < 1) {
+            return false;
+        }
+        String ending = new String(upper, from, 2);
+        int tens = number[last] % 100 / 10;
+        String due = tens == 1
+                ? "TH"
+                : switch (number[last] % 10) {
+                    case 1 -> "ST";
+                    case 2 -> "ND";
+                    case 3 -> "RD";
+                    default -> "TH";
+                };
+        if (!ending.equals(due) || ending.equals("TH") && number[last] > 20 || isSaint(to)) {
+            return false;
+        }
+        end[last] = to;
+        ordinal[last] = true;
+        int value = number[last];
+        known[last] = vocabulary.find(value + (value == 1 ? "ST" : value == 2 || value == 3 ? "D" : "TH"));
+        return true;
+    }
+
+    /** {@code 1 St Lo}: a town, when a short name that is no unit follows. */
+    private boolean isSaint(int to) {
+        return upper.length > to + 2 && upper[to] == ' ' && (upper[to + 1] == 'L' || upper[to + 1] == 'V');
     }
 
     /** One run of letters and digits without anything between. */
