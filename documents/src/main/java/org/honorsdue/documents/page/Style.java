@@ -54,8 +54,8 @@ final class Style {
             .advice { border-top: 0.4pt solid #b9b09a; margin: 18pt 0 0 0; padding: 5pt 0 0 0; font-size: 8.7pt; line-height: 1.35; color: #444e57; page-break-inside: avoid; }
             .new-sheet { page-break-before: always; }
             .letter h1 { font-size: 12pt; margin: 3pt 0 9pt 0; line-height: 1.3; }
-            .letter p { margin: 0 0 8pt 0; } .letter p.fine, .letter p.caption { margin: 1pt 0 4pt 0; } .letter p.blank { margin: 0; } .letter p.lines { margin: 0 0 13pt 0; }
-            .keepsake main { font-size: 10.2pt; line-height: 1.33; } .keepsake p { margin: 2pt 0 4pt 0; } .keepsake .award { margin-bottom: 4.5pt; }
+            .letter p { margin: 0 0 7pt 0; } .letter p.fine, .letter p.caption { margin: 1pt 0 4pt 0; } .letter p.blank { margin: 0; } .letter p.lines { margin: 0 0 13pt 0; }
+            .keepsake main { font-size: 10.2pt; line-height: 1.33; } .keepsake p { margin: 2pt 0 4pt 0; } .keepsake .award { margin-bottom: 5pt; } .keepsake .award p { margin: 0; } .keepsake .figure p { margin-top: 0; margin-bottom: 0; }
             .keepsake header { text-align: center; border-bottom: none; margin: 0 0 6pt 0; padding: 0; }
             .keepsake h1 { font-size: 27pt; font-weight: 400; line-height: 1.1; }
             .keepsake .subtitle { font-size: 11.4pt; } .keepsake .dated { display: none; }
@@ -77,7 +77,7 @@ final class Style {
     static String of(Sheet sheet, Page.Kind kind, String running) {
         String margin = switch (kind) {
             case KEEPSAKE -> "0.6in 0.9in 0.7in 0.9in";
-            case LETTER -> "1in 1.05in 0.95in 1.05in";
+            case LETTER -> "0.8in 1.05in 0.8in 1.05in";
             case SHEET -> "0.85in 0.9in 0.9in 0.9in";
         };
         return PRINT.formatted(sheet.css(), margin, running) + SCREEN;

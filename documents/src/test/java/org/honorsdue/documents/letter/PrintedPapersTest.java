@@ -77,6 +77,15 @@ class PrintedPapersTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"brandvold", "castellan", "okonsky"})
+    void so_are_the_fullest_of_the_tour(String name) throws Exception {
+        byte[] pdf = Output.PDF.of(Desk.page(Desk.dossier(Desk.demo(name)), "family-summary"), Sheet.LETTER);
+        try (var document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
+        }
+    }
+
     @Test
     void nothing_is_pushed_over_the_edge_of_a_sheet() throws Exception {
         var dossier = Desk.dossier(InventedSoldiers.ofId("crowded")).masked(Masking.PRIVATE);
