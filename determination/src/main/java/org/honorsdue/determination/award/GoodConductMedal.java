@@ -81,7 +81,9 @@ final class GoodConductMedal {
                 .device("second-award-three-years")
                 .counted((soldier, tally) -> count(soldier, tally, clasp, second))
                 .pointedAtWhen(soldier -> soldier.duties().stream().anyMatch(Duty::enlisted)
-                        && !warYear(soldier).isNotMet())
+                        && (!warYear(soldier).isNotMet()
+                                || disabled(soldier).speaks()
+                                || diedInLineOfDuty(soldier).speaks()))
                 .expectedWhen(soldier -> true)
                 .rule();
     }

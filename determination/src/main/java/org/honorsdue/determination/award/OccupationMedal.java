@@ -366,8 +366,10 @@ final class OccupationMedal {
         for (var area : areas(soldier, side)) {
             if (atPlace(soldier, area.id()).isMet()
                     && thirtyDays(soldier, side, area.id()).isMet()) {
-                tally.worn(device, 1, List.of(area.name()));
-                tally.because(law, Answer.met(area::name));
+                String name = area.id().substring(0, 1).toUpperCase(Locale.ROOT)
+                        + area.id().substring(1);
+                tally.worn(device, 1, List.of(name));
+                tally.because(law, Answer.met(() -> name));
                 return;
             }
         }

@@ -192,7 +192,10 @@ final class PhilippineAwards {
             if (!stay.inPhilippines()) {
                 continue;
             }
-            if (stay.there().sureDays(first, last) >= 30) {
+            // A prisoner was often shipped elsewhere, whatever destination the paper keeps.
+            boolean perhapsElsewhere =
+                    stay.kind() == Abroad.Kind.DESTINATION && capturedElsewhere(soldier, first, last);
+            if (stay.there().sureDays(first, last) >= 30 && !perhapsElsewhere) {
                 return Answer.met(stay::inWords, stay.basis());
             }
             if (stay.there().possibleDays(first, last) >= 30) {
@@ -202,6 +205,17 @@ final class PhilippineAwards {
         return possible == null
                 ? Answer.no()
                 : Answer.open(FactKind.STATION, () -> "in the Philippines for thirty days", possible.basis());
+    }
+
+    private static boolean capturedElsewhere(Dossier soldier, long first, long last) {
+        for (var stay : soldier.abroad()) {
+            if (stay.kind() == Abroad.Kind.CAPTIVITY
+                    && !stay.inPhilippines()
+                    && stay.there().mayTouch(first, last)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Answer firstLandings(Dossier soldier) {

@@ -57,7 +57,7 @@ final class PurpleHeart {
                 .route(
                         "Severe frostbite in combat",
                         draft.clause("severe-frostbite", PurpleHeart::frostbite),
-                        draft.clause("treated-by-medical-officer", PurpleHeart::treated))
+                        draft.clause("treated-by-medical-officer", PurpleHeart::treatedForTheCold))
                 .route(
                         "Wounded as a prisoner",
                         draft.clause("prisoner-wounded", PurpleHeart::woundedInCaptivity),
@@ -74,6 +74,7 @@ final class PurpleHeart {
                 .device("one-award-an-occasion")
                 .counted((soldier, tally) -> count(soldier, tally, clusters, occasions))
                 .pointedAtWhen(soldier -> !soldier.facts().every(Wound.class).isEmpty()
+                        || frostbite(soldier).speaks()
                         || soldier.facts().every(HospitalAdmission.class).stream()
                                 .anyMatch(
                                         admission -> admission.cause() != Evidence.HospitalAdmission.Cause.NON_BATTLE))
@@ -112,7 +113,7 @@ final class PurpleHeart {
 
     private static Answer wounded(Dossier soldier) {
         var orders = soldier.orders(AWARD);
-        if (!orders.isEmpty()) {
+        if (!orders.isEmpty() && !perhapsForMerit(soldier)) {
             return Answer.met(() -> "the order was given for it", orders.get(0).basis());
         }
         var battle = admissions(soldier, Evidence.HospitalAdmission.Cause.BATTLE);
@@ -183,6 +184,15 @@ final class PurpleHeart {
                         wounds.get(0).basis());
     }
 
+    private static Answer treatedForTheCold(Dossier soldier) {
+        for (var admission : soldier.every(HospitalAdmission.class)) {
+            if (matches(COLD, admission.diagnosis())) {
+                return Answer.met(() -> "admitted to hospital" + describe(admission), admission.basis());
+            }
+        }
+        return treated(soldier);
+    }
+
     private static Answer onRecord(Dossier soldier) {
         var treated = treated(soldier);
         if (treated.isMet()) {
@@ -230,6 +240,14 @@ final class PurpleHeart {
             return Answer.no();
         }
         return OrderedAward.inOrders(soldier, AWARD, "Purple Heart");
+    }
+
+    /** Ordered while merit was still a ground, with no wound on the paper. */
+    private static boolean perhapsForMerit(Dossier soldier) {
+        return OrderedAward.earliestOrder(soldier, AWARD)
+                        .filter(day -> day <= MERIT_ENDED)
+                        .isPresent()
+                && wounds(soldier).isEmpty();
     }
 
     private static Answer onlyTrenchFoot(Dossier soldier) {

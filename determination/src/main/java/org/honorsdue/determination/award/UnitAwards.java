@@ -113,6 +113,15 @@ final class UnitAwards {
                 .rule();
     }
 
+    private static String nameOf(String award) {
+        return switch (award) {
+            case DISTINGUISHED -> "the Distinguished Unit Citation";
+            case MERITORIOUS -> "the Meritorious Service Unit Plaque or Commendation";
+            case PHILIPPINE -> "the Philippine Republic Presidential Unit Citation";
+            default -> "this award";
+        };
+    }
+
     /** Whether orders cite the unit: an order in evidence, or the paper's own entry. */
     static Answer cited(Dossier soldier, String award) {
         var credits = soldier.credits(award);
@@ -130,7 +139,7 @@ final class UnitAwards {
             return TableCitation.cited(table.get());
         }
         return Answer.open(
-                FactKind.UNIT_CREDIT, () -> "this award", soldier.claims(award).bases());
+                FactKind.UNIT_CREDIT, () -> nameOf(award), soldier.claims(award).bases());
     }
 
     /** Whether he was there: with a credited unit in the time of its credit. */

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.honorsdue.reference.Theater;
 import org.honorsdue.reference.history.Place;
 import org.honorsdue.reference.paper.MilitarySpecialty;
@@ -51,6 +52,8 @@ public final class Dossier {
     private static final long CROSSING = 60;
 
     private static final long MONTH = 31;
+
+    private static final Pattern HE = Pattern.compile("\\b(he|his|him|himself|man|men)\\b");
 
     private static final Comparator<ServiceFact> BY_PLACE_READ =
             Comparator.<ServiceFact>comparingLong(Dossier::placeRead).thenComparing(ServiceFact::toString);
@@ -324,6 +327,21 @@ public final class Dossier {
 
     public boolean maybeWoman() {
         return sex().map(fact -> fact.sex() == Sex.FEMALE).orElse(false);
+    }
+
+    /** A sentence of ours about the soldier, in the words for a woman if she is one. */
+    public String spokenOf(String words) {
+        if (!maybeWoman()) {
+            return words;
+        }
+        return HE.matcher(words).replaceAll(found -> switch (found.group()) {
+            case "he" -> "she";
+            case "his" -> "her";
+            case "him" -> "her";
+            case "himself" -> "herself";
+            case "man" -> "woman";
+            default -> "women";
+        });
     }
 
     /** Whether the arm of some paper has the word in it, as in {@code Infantry}. */

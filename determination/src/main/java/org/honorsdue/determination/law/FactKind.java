@@ -27,7 +27,7 @@ public enum FactKind {
             Entry.SERVICE_OUTSIDE_US,
             Entry.SEPARATED),
     ORDERS_LENGTH("orders-length", "his orders to active duty ran %s"),
-    COMPONENT("component", "she or he belonged to %s", Entry.COMPONENT, Entry.ARM),
+    COMPONENT("component", "he belonged to %s", Entry.COMPONENT, Entry.ARM),
     GRADE("grade", "he served as %s", Entry.GRADE),
     SPECIALTY("specialty", "his specialty was %s", Entry.MILITARY_SPECIALTY),
     CONDUCT("conduct", "he was rated %s", Entry.CHARACTER),

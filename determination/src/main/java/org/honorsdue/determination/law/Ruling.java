@@ -167,7 +167,7 @@ public final class Ruling {
                 Deferred.list(() -> grounds(tally)),
                 Deferred.list(() -> needs(tally, settlement)),
                 Deferred.list(() -> cautions(tally)),
-                due && !shown ? whyNotOnPaper() : "");
+                due && !shown ? soldier.spokenOf(whyNotOnPaper()) : "");
     }
 
     // The proof
@@ -199,10 +199,15 @@ public final class Ruling {
                         continue;
                     }
                     var answer = clause.about(soldier);
-                    if (answer.isNotMet() && seen.add(clause.law().id())) {
+                    if (answer.isNotMet()
+                            && answer.speaks()
+                            && seen.add(clause.law().id())) {
                         grounds.add(ground(clause.law(), answer));
                     }
                 }
+            }
+            if (grounds.isEmpty()) {
+                addSilent(grounds);
             }
         }
         for (var step : tally.steps()) {
@@ -213,8 +218,21 @@ public final class Ruling {
         return grounds;
     }
 
-    private static Ground ground(LawClause law, Answer answer) {
-        String found = answer.says();
+    /** Nothing was found for any way to it: each way's first clause that fails. */
+    private void addSilent(List<Ground> grounds) {
+        for (var route : rule.routes()) {
+            for (var clause : route.clauses()) {
+                var answer = clause.about(soldier);
+                if (answer.isNotMet()) {
+                    grounds.add(ground(clause.law(), answer));
+                    break;
+                }
+            }
+        }
+    }
+
+    private Ground ground(LawClause law, Answer answer) {
+        String found = soldier.spokenOf(answer.says());
         String says = found.isEmpty() ? law.text() : law.text() + " Here: " + found + ".";
         return new Ground(law.id(), says, law.citation(), answer.verdict(), answer.origins());
     }
@@ -281,6 +299,7 @@ public final class Ruling {
         for (var words : tally.cautions()) {
             cautions.add(words.get());
         }
+        cautions.replaceAll(soldier::spokenOf);
         return List.copyOf(new LinkedHashSet<>(cautions));
     }
 
@@ -303,27 +322,28 @@ public final class Ruling {
             return "";
         }
         var left = LocalDate.ofEpochDay(last.get());
+        String after = soldier.death().isPresent() ? ", after he died on " : ", after he left the service on ";
         var created = rule.award().established();
         if (created.isPresent() && created.get().isAfter(left)) {
-            return "Created on " + InWords.day(created.get()) + ", after he left the service on " + InWords.day(left)
-                    + ".";
+            return "Created on " + InWords.day(created.get()) + after + InWords.day(left) + ".";
         }
         if (best != null) {
             for (var clause : best.clauses()) {
                 var from = clause.law().inForceFrom();
                 if (from.isPresent() && from.get().isAfter(left)) {
-                    return "The rule that gives it dates from " + InWords.day(from.get())
-                            + ", after he left the service on " + InWords.day(left) + ".";
+                    return "The rule that gives it dates from " + InWords.day(from.get()) + after + InWords.day(left)
+                            + ".";
                 }
             }
         }
         for (var order : soldier.orders(rule.award().id())) {
             if (order.date().isPresent() && order.date().get().earliest().isAfter(left)) {
-                return "The order is dated %s, after he left the service on %s."
-                        .formatted(InWords.date(order.date().get()), InWords.day(left));
+                return "The order is dated " + InWords.date(order.date().get()) + after + InWords.day(left) + ".";
             }
         }
-        return "Left off by the clerk: it was law, and earned, by " + InWords.day(left) + ".";
+        return standing == Standing.AUTHORIZED
+                ? "Left off by the clerk: it was law, and earned, by " + InWords.day(left) + "."
+                : "It was law by " + InWords.day(left) + "; if it was earned by then, the clerk left it off.";
     }
 
     /** The same soldier would have it under a later law; on the day asked about it was not law. */

@@ -1,12 +1,12 @@
 package org.honorsdue.determination.law;
 
 import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.toUnmodifiableSet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +25,9 @@ import org.honorsdue.reference.paper.ProofDocument;
 public final class Settlement {
     /** So many ways are named at most; the least trouble first. */
     private static final int WAYS = 8;
+
+    /** Added to the trouble of papers that support an award and seldom settle it, so that they come last. */
+    private static final int SUPPORT_ONLY = 3;
 
     /** Copies of the same paper: of no use for an entry that was already seen on it. */
     private static final Set<String> THE_PAPER_ITSELF = Set.of("separation-paper", "county-recorded-discharge");
@@ -66,7 +69,10 @@ public final class Settlement {
                         .map(kind -> kind.sentence(fact.about()))
                         .orElse(fact.about()))
                 .collect(joining(", and that ", "Can it be shown that ", "?"));
-        return new Need(question, facts, documents(sorted, soldier));
+        var told = sorted.stream()
+                .map(fact -> new FactWanted(fact.kind(), soldier.spokenOf(fact.about())))
+                .collect(toUnmodifiableSet());
+        return new Need(soldier.spokenOf(question), told, documents(sorted, soldier));
     }
 
     /** The sets that contain no other set of the list. */
@@ -117,10 +123,15 @@ public final class Settlement {
 
     private int effort(Set<String> documents) {
         int sum = 0;
-        for (var id : new HashSet<>(documents)) {
+        for (var id : documents) {
             var document = byId.get(id);
-            sum += document == null ? 0 : document.effort();
+            sum += document == null ? 0 : document.effort() + (supportsOnly(document) ? SUPPORT_ONLY : 0);
         }
         return sum;
+    }
+
+    /** A paper that the table says is no authority by itself. */
+    private static boolean supportsOnly(ProofDocument document) {
+        return document.cannotProve().contains("by themselves");
     }
 }

@@ -69,6 +69,20 @@ class PhilippineAwardsTest {
     }
 
     @Test
+    void a_prisoner_whose_paper_keeps_the_Philippines_may_have_been_shipped_to_Japan() {
+        var prisoner = enlisted("1940-06-12", "1946-04-10")
+                .overseas("Philippine Islands", "1941-11-01", "1941-11-20", "1945-09-20", "1945-10-08");
+        assertThat(prisoner.captive("1942-04-09", "1945-09-04", "Japan").on(LIBERATION))
+                .isUnsettled()
+                .wants("station");
+        assertThat(enlisted("1940-06-12", "1946-04-10")
+                        .overseas("Philippine Islands", "1941-11-01", "1941-11-20", "1945-03-20", "1945-04-08")
+                        .captive("1942-04-09", "1945-01-30", "Philippine Islands")
+                        .on(LIBERATION))
+                .isAuthorized();
+    }
+
+    @Test
     void a_campaign_of_the_islands_is_an_engagement() {
         assertThat(enlisted("1943-02-03", "1945-12-11")
                         .overseas("SWPA", "1944-08-22", "1944-09-12", "1945-10-01", "1945-10-19")

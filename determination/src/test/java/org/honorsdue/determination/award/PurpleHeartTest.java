@@ -236,7 +236,8 @@ class PurpleHeartTest {
         assertThat(enlisted("1940-02-03", "1945-11-11")
                         .order(HEART, "GO 9 HQ 999th Pursuit Gp", "1942-09-19")
                         .on(HEART))
-                .isAuthorized();
+                .isAuthorized()
+                .rests("merit-awards-stand", Verdict.MET);
     }
 
     @Test

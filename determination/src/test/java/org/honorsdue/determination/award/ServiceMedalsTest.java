@@ -119,6 +119,17 @@ class ServiceMedalsTest {
     }
 
     @Test
+    void a_woman_is_spoken_of_as_one() {
+        assertThat(enlisted("1943-09-01", "1945-12-03")
+                        .woman()
+                        .arm("Women's Army Corps")
+                        .on(WOMEN))
+                .saying("Can it be shown that she belonged to");
+        assertThat(enlisted("1943-02-01", "1943-04-09").woman().on("ww2-victory-medal"))
+                .saying("after she left the service");
+    }
+
+    @Test
     void nurses_do_not_have_it_and_nothing_is_worn_on_it() {
         assertThat(officer("1942-11-03", "1945-12-02")
                         .woman()
