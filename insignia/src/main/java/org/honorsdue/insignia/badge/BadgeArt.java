@@ -533,10 +533,10 @@ final class BadgeArt {
                         "M50 4C92 12 96 70 50 90C4 70 8 12 50 4ZM50 20C76 28 78 60 50 74C22 60 24 28 50 20Z")
                 .placed(Placement.scaled(width / 100, height / 100));
         var marks = new ArrayList<Mark>();
-        double cord = 0.26;
+        double cord = width * 0.075;
         marks.add(new Mark.Line(loop, 0x1B1B1B, cord + 0.03, 1, Mark.Ends.ROUND, List.of()));
         marks.add(new Mark.Line(loop, first, cord, 1, Mark.Ends.ROUND, List.of()));
-        marks.add(new Mark.Line(loop, second, cord * 0.9, 1, Mark.Ends.BUTT, List.of(0.11, 0.15)));
+        marks.add(new Mark.Line(loop, second, cord * 0.9, 1, Mark.Ends.BUTT, List.of(cord * 0.45, cord * 0.6)));
         Outline tip = Outline.path("M47 90H53L54 99H46Z").placed(Placement.scaled(width / 100, height / 100));
         marks.add(Mark.area(tip, Metal.GOLD.lit(width * 0.46, height * 0.9, width * 0.08, height * 0.09)));
         marks.add(Mark.line(tip, Metal.GOLD.edge(), 0.014));

@@ -23,20 +23,124 @@ final class Arrangement {
     /** Where everything lies, in the order of the pieces of the bands, and how closely. */
     record Laid(List<Piece> pieces, List<Box> boxes, int ease) {}
 
+    /** How pieces are shared out over a case. */
+    private enum Manner {
+        /** Bands from top to foot. */
+        STACKED,
+        /** The same, with the small pieces beside the ribbons. */
+        JOINED,
+        /** Sleeve insignia, photographs and small pieces in columns at both sides. */
+        COLUMNS
+    }
+
     /** The easiest arrangement within an area; empty when even the closest one is too large. */
     static Optional<Laid> within(Box area, List<Piece> pieces, List<Spacing> spacings) {
+        boolean lying = area.width().isLongerThan(area.height());
+        List<Manner> manners = lying
+                ? List.of(Manner.COLUMNS, Manner.STACKED, Manner.JOINED)
+                : List.of(Manner.STACKED, Manner.JOINED, Manner.COLUMNS);
         for (Spacing spacing : spacings) {
-            for (boolean joined : new boolean[] {false, true}) {
-                var bands = bands(pieces, area.width(), spacing, joined);
-                if (bands.isPresent()) {
-                    var laid = stacked(bands.get(), area, spacing);
-                    if (laid.isPresent()) {
-                        return laid;
-                    }
+            for (Manner manner : manners) {
+                var laid = manner == Manner.COLUMNS
+                        ? columns(area, pieces, spacing)
+                        : bands(pieces, area.width(), spacing, manner == Manner.JOINED)
+                                .flatMap(bands -> stacked(bands, area, spacing));
+                if (laid.isPresent()) {
+                    return laid;
                 }
             }
         }
         return Optional.empty();
+    }
+
+    private static final List<Kind> AT_THE_SIDES = List.of(
+            Kind.PATCH,
+            Kind.PHOTOGRAPH,
+            Kind.PAPER,
+            Kind.FLAG,
+            Kind.DOG_TAGS,
+            Kind.CORD,
+            Kind.SLEEVE_BARS,
+            Kind.QUALIFICATION,
+            Kind.SMALL);
+
+    /** Decorations in the middle, the rest in two columns of the same width beside them. */
+    private static Optional<Laid> columns(Box area, List<Piece> pieces, Spacing spacing) {
+        var left = new ArrayList<Piece>();
+        var right = new ArrayList<Piece>();
+        for (Kind kind : AT_THE_SIDES) {
+            for (Piece piece : of(pieces, kind)) {
+                boolean former =
+                        kind == Kind.PATCH && left.isEmpty() && of(pieces, kind).size() > 1;
+                boolean shorter = height(left, spacing).compareTo(height(right, spacing)) < 0;
+                // The last insigne is that of the left sleeve, at the viewer's right.
+                (former || shorter ? left : right).add(piece);
+            }
+        }
+        if (left.isEmpty() || right.isEmpty()) {
+            return Optional.empty();
+        }
+        Inches side = left.stream()
+                .map(Piece::width)
+                .reduce(Inches.ZERO, Inches::max)
+                .max(right.stream().map(Piece::width).reduce(Inches.ZERO, Inches::max));
+        Inches aside = side.plus(spacing.groups());
+        Inches inner = area.width().minus(aside.times(2));
+        if (!inner.isLongerThan(Inches.ZERO)
+                || height(left, spacing).isLongerThan(area.height())
+                || height(right, spacing).isLongerThan(area.height())) {
+            return Optional.empty();
+        }
+        var middle = new Box(area.x().plus(aside), area.y(), inner, area.height());
+        List<Piece> core = pieces.stream()
+                .filter(piece -> !AT_THE_SIDES.contains(piece.kind()))
+                .toList();
+        var laid = bands(core, inner, spacing, false).flatMap(bands -> stacked(bands, middle, spacing));
+        if (laid.isEmpty()) {
+            return Optional.empty();
+        }
+        var all = new ArrayList<Piece>(laid.get().pieces());
+        var boxes = new ArrayList<Box>(laid.get().boxes());
+        column(left, area.x().plus(side.half()), area, spacing, all, boxes);
+        column(right, area.right().minus(side.half()), area, spacing, all, boxes);
+        return Optional.of(new Laid(all, boxes, spacing.ease()));
+    }
+
+    private static Inches height(List<Piece> column, Spacing spacing) {
+        Inches height = Inches.ZERO;
+        for (int i = 0; i < column.size(); i++) {
+            height = height.plus(column.get(i).height());
+            if (i > 0) {
+                height = height.plus(
+                        spacing.beside(column.get(i - 1).kind(), column.get(i).kind()));
+            }
+        }
+        return height;
+    }
+
+    /** Pieces one below another about an upright line, what room is left over shared between them. */
+    private static void column(
+            List<Piece> column, Inches middle, Box area, Spacing spacing, List<Piece> all, List<Box> boxes) {
+        Inches free = area.height().minus(height(column, spacing));
+        Inches stretch = column.size() < 2
+                ? Inches.ZERO
+                : Spacing.marked(MOST_STRETCH.times(2).min(free.dividedBy(column.size() + 1L)));
+        Inches over = free.minus(stretch.times(Math.max(0, column.size() - 1L)));
+        Inches y = area.y().plus(over.times(9).dividedBy(20));
+        for (int i = 0; i < column.size(); i++) {
+            Piece piece = column.get(i);
+            if (i > 0) {
+                y = y.plus(spacing.beside(column.get(i - 1).kind(), piece.kind()))
+                        .plus(stretch);
+            }
+            all.add(piece);
+            boxes.add(new Box(
+                    Spacing.marked(middle.minus(piece.width().half())),
+                    Spacing.marked(y),
+                    piece.width(),
+                    piece.height()));
+            y = y.plus(piece.height());
+        }
     }
 
     private static Optional<List<Band>> bands(List<Piece> pieces, Inches width, Spacing spacing, boolean joined) {

@@ -13,13 +13,13 @@ public enum Kind {
     PATCH("around-patch", "patch", 4),
     PHOTOGRAPH("around-badge", "paper", 5),
     PAPER("around-badge", "paper", 6),
-    DOG_TAGS("around-badge", "object", 7),
+    DOG_TAGS("around-badge", "medal", 7),
     FLAG("around-badge", "flag", 8),
     UNIT_EMBLEMS("around-badge", "ribbon", 9),
     RIBBONS("around-badge", "ribbon", 10),
     QUALIFICATION("around-badge", "badge", 11),
     SLEEVE_BARS("around-badge", "patch", 12),
-    CORD("around-badge", "object", 13),
+    CORD("around-badge", "ribbon", 13),
     SMALL("around-badge", "badge", 14);
 
     private final String clear;

@@ -3,6 +3,7 @@ package org.honorsdue.insignia.medal;
 import java.util.List;
 import java.util.Optional;
 import org.honorsdue.insignia.drawing.Mark;
+import org.honorsdue.insignia.drawing.Placement;
 
 /** Which sketch belongs to which award. */
 final class Pendants {
@@ -11,11 +12,11 @@ final class Pendants {
     /** The sketch; empty where the award has no medal or none is drawn. */
     static Optional<Pendant> of(String award) {
         return switch (award) {
-            case "medal-of-honor" -> hung(ShapedPendants.medalOfHonor(), -71, 50);
+            case "medal-of-honor" -> hung(larger(ShapedPendants.medalOfHonor(), 1.1), -78, 54.5);
             case "distinguished-service-cross" -> hung(ShapedPendants.distinguishedServiceCross(), -55.2, 55.2);
             case "distinguished-service-medal" -> hung(ShapedPendants.distinguishedServiceMedal(), -50, 50);
             case "silver-star" -> hung(ShapedPendants.silverStar(), -50, 40.5);
-            case "legion-of-merit" -> hung(ShapedPendants.legionOfMerit(), -49, 49);
+            case "legion-of-merit" -> hung(larger(ShapedPendants.legionOfMerit(), 0.94), -47, 47);
             case "distinguished-flying-cross" -> hung(ShapedPendants.distinguishedFlyingCross(), -50, 50);
             case "soldiers-medal" -> hung(ShapedPendants.soldiersMedal(), -50, 50);
             case "bronze-star-medal" -> hung(ShapedPendants.bronzeStar(), -50, 40.5);
@@ -45,5 +46,10 @@ final class Pendants {
 
     private static Optional<Pendant> hung(List<Mark> marks, double top, double foot) {
         return Optional.of(new Pendant(marks, top, foot));
+    }
+
+    /** A sketch brought to the width it is described with. */
+    private static List<Mark> larger(List<Mark> marks, double factor) {
+        return List.of(Mark.group(Placement.scaled(factor), marks));
     }
 }

@@ -76,4 +76,22 @@ final class DisplayTables {
         Twice.report("conservation.csv", "id", rows, CareNote::id, faults);
         return rows.stream().map(Located::value).toList();
     }
+
+    static List<SleeveDesign> sleeves(TableSource source, FaultList faults) {
+        var rows = Table.read(
+                source,
+                "insignia/sleeve.csv",
+                List.of("unit", "name", "width", "height", "basis", "blazon", "source", "grade"),
+                faults,
+                row -> new SleeveDesign(
+                        row.id("unit"),
+                        row.text("name"),
+                        Lengths.cell(row, "width"),
+                        Lengths.cell(row, "height"),
+                        row.choice("basis", SleeveDesign.Basis.class),
+                        row.text("blazon"),
+                        row.provenance()));
+        Twice.report("sleeve.csv", "unit", rows, SleeveDesign::unit, faults);
+        return rows.stream().map(Located::value).toList();
+    }
 }

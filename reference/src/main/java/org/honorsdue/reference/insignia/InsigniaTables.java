@@ -27,6 +27,7 @@ public final class InsigniaTables {
     private final List<FrameSize> frames;
     private final List<ClearDepth> depths;
     private final List<CareNote> careNotes;
+    private final List<SleeveDesign> sleeves;
     private final Map<String, RibbonColor> colorByName;
     private final Map<String, RibbonDesign> ribbonById;
     private final Map<String, WearOrder> orderByAward;
@@ -42,6 +43,7 @@ public final class InsigniaTables {
         frames = DisplayTables.frames(source, faults);
         depths = DisplayTables.depths(source, faults);
         careNotes = DisplayTables.care(source, faults);
+        sleeves = DisplayTables.sleeves(source, faults);
         colorByName = index(colors, RibbonColor::name);
         ribbonById = index(ribbons, RibbonDesign::id);
         orderByAward = index(wearOrder, WearOrder::award);
@@ -165,5 +167,15 @@ public final class InsigniaTables {
     /** Conservation advice and cautions, in the order of the table. */
     public List<CareNote> careNotes() {
         return careNotes;
+    }
+
+    /** Shoulder sleeve insignia, in the order of the table. */
+    public List<SleeveDesign> sleeves() {
+        return sleeves;
+    }
+
+    /** The insigne of a unit; empty for a unit without one, or one that was not seen. */
+    public Optional<SleeveDesign> sleeve(String unit) {
+        return sleeves.stream().filter(sleeve -> sleeve.unit().equals(unit)).findFirst();
     }
 }
