@@ -8,8 +8,8 @@ public enum Flag {
     DOUBTFUL("the readings disagree"),
     /** The reading offered is not the one the engine made of the picture at first. */
     REREAD("the first reading was another; it stands beside"),
-    /** What was read cannot stand in this entry, as a 31st of February in a date. */
-    OUT_OF_PLACE("this cannot stand here as it was read"),
+    /** Part of what was read makes no sense in this entry: no word or day that is known there. */
+    OUT_OF_PLACE("part of this is not understood"),
     /** Something lies over the typing or the box reaches beyond the picture. */
     DAMAGED("part of the box cannot be seen");
 

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.honorsdue.scanning.choice.EntryKind;
 import org.honorsdue.scanning.choice.LineChoice;
 import org.honorsdue.scanning.choice.LineChooser;
+import org.honorsdue.scanning.choice.Vocabulary;
 import org.honorsdue.scanning.form.Area;
 import org.honorsdue.scanning.form.FormPage;
 import org.honorsdue.scanning.form.FormPart;
@@ -38,10 +39,15 @@ final class PageReader {
     /** Below this the readings are called doubtful. */
     private static final double SURE = 0.80;
 
-    private final LineChooser chooser;
+    /** A line less clear than this is no typing: a stain, a scrawl, the rest of a stamp. */
+    private static final double TYPED = 0.55;
 
-    PageReader(LineChooser chooser) {
+    private final LineChooser chooser;
+    private final Vocabulary vocabulary;
+
+    PageReader(LineChooser chooser, Vocabulary vocabulary) {
         this.chooser = chooser;
+        this.vocabulary = vocabulary;
     }
 
     /** The lines of one box or part of a box, before and after they are read. */
@@ -131,7 +137,7 @@ final class PageReader {
         var choices = new ArrayList<LineChoice>();
         for (var line : field.lines) {
             var choice = read.get(line);
-            if (choice != null && !choice.text().isBlank()) {
+            if (choice != null && !choice.text().isBlank() && choice.clearness() >= TYPED) {
                 choices.add(choice);
             }
         }
@@ -139,7 +145,7 @@ final class PageReader {
     }
 
     /** A whole box, or its parts: two totals with entries of their own, three school years, two sums of money. */
-    private static void assemble(
+    private void assemble(
             Map<Entry, ScannedEntry> entries,
             FormPart box,
             List<Field> own,
@@ -163,13 +169,13 @@ final class PageReader {
     private record Cell(int column, double baseline, LineChoice choice) {}
 
     /** Lines of the columns that stand on one baseline are one crossing. */
-    private static List<Leg> legs(
+    private List<Leg> legs(
             Map<Entry, ScannedEntry> entries, List<Field> columns, Map<TypedLine, LineChoice> read, Area place) {
         var cells = new ArrayList<Cell>();
         for (int i = 0; i < columns.size(); i++) {
             for (var line : columns.get(i).lines) {
                 var choice = read.get(line);
-                if (choice != null && !choice.text().isBlank()) {
+                if (choice != null && !choice.text().isBlank() && choice.clearness() >= TYPED) {
                     cells.add(new Cell(i, line.baseline(), choice));
                 }
             }
@@ -207,23 +213,26 @@ final class PageReader {
                 choices.stream().mapToDouble(LineChoice::confidence).min().orElse(0);
         var text = choices.stream().map(LineChoice::text).collect(Collectors.joining(between));
         var raw = choices.stream().map(LineChoice::raw).collect(Collectors.joining(between));
-        var alternatives = new ArrayList<String>();
+        var alternatives = new ArrayList<LineChoice.Alternative>();
         for (int i = 0; i < choices.size(); i++) {
             for (var other : choices.get(i).alternatives()) {
                 var parts = new ArrayList<String>(
                         choices.stream().map(LineChoice::text).toList());
-                parts.set(i, other);
-                alternatives.add(String.join(between, parts));
+                parts.set(i, other.text());
+                alternatives.add(new LineChoice.Alternative(String.join(between, parts), other.behind()));
             }
         }
-        return new LineChoice(text, raw, alternatives, confidence);
+        alternatives.sort(Comparator.comparingDouble(LineChoice.Alternative::behind));
+        double clearness =
+                choices.stream().mapToDouble(LineChoice::clearness).min().orElse(0);
+        return new LineChoice(text, raw, alternatives, confidence, clearness);
     }
 
-    private static ScannedEntry entry(Entry entry, List<LineChoice> lines, Area place, String between) {
+    private ScannedEntry entry(Entry entry, List<LineChoice> lines, Area place, String between) {
         if (lines.isEmpty()) {
             return new ScannedEntry(entry, "", "", List.of(), 1, Set.of(), place);
         }
-        var whole = joined(lines, between);
+        var whole = vocabulary.weigh(entry, joined(lines, between));
         var flags = EnumSet.noneOf(Flag.class);
         if (whole.text().chars().anyMatch(Character::isDigit)) {
             flags.add(Flag.FIGURES);
@@ -234,7 +243,15 @@ final class PageReader {
         if (!whole.text().equals(whole.raw())) {
             flags.add(Flag.REREAD);
         }
-        var alternatives = whole.alternatives().stream().limit(5).toList();
+        boolean day = EntryKind.of(entry) == EntryKind.DATE && !vocabulary.isDay(entry, whole.text());
+        boolean words = EntryKind.of(entry) == EntryKind.WORDS && vocabulary.unread(entry, whole.text()) > 0;
+        if (day || words) {
+            flags.add(Flag.OUT_OF_PLACE);
+        }
+        var alternatives = whole.alternatives().stream()
+                .map(LineChoice.Alternative::text)
+                .limit(5)
+                .toList();
         return new ScannedEntry(entry, whole.text(), whole.raw(), alternatives, whole.confidence(), flags, place);
     }
 }

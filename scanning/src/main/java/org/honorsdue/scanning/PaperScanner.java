@@ -3,9 +3,12 @@ package org.honorsdue.scanning;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.honorsdue.reading.EntryReader;
+import org.honorsdue.reading.unit.UnitReader;
 import org.honorsdue.reference.Reference;
 import org.honorsdue.scanning.choice.LineChooser;
 import org.honorsdue.scanning.choice.PeriodWords;
+import org.honorsdue.scanning.choice.Vocabulary;
 import org.honorsdue.scanning.form.FormPage;
 import org.honorsdue.scanning.form.PageForm;
 import org.honorsdue.scanning.picture.Gray;
@@ -22,12 +25,15 @@ import org.honorsdue.scanning.recognition.Tesseract;
  */
 public final class PaperScanner implements AutoCloseable {
     private final LineReader reader;
-    private final LineChooser chooser;
+    private final PageReader pageReader;
     private final ScanLimits limits;
 
     private PaperScanner(LineReader reader, ScanLimits limits) {
         this.reader = reader;
-        this.chooser = new LineChooser(reader, GlyphNet.built(), PeriodWords.of(Reference.published()));
+        var reference = Reference.published();
+        this.pageReader = new PageReader(
+                new LineChooser(reader, GlyphNet.built(), PeriodWords.of(reference)),
+                new Vocabulary(new EntryReader(reference, UnitReader.published())));
         this.limits = limits;
     }
 
@@ -106,7 +112,7 @@ public final class PaperScanner implements AutoCloseable {
         }
         boolean[] on = {true};
         boolean[] late = {false};
-        var paper = new PageReader(chooser).read(page, number, share -> {
+        var paper = pageReader.read(page, number, share -> {
             late[0] = System.nanoTime() - begun > limits.timePerPage().toNanos();
             on[0] = watcher.goOn(number, count, 0.2 + 0.8 * share);
             return on[0] && !late[0];

@@ -10,6 +10,8 @@ public enum EntryKind {
     COUNT,
     /** Dollars, or NONE. */
     MONEY,
+    /** Mustering-out pay: one, two or three hundred dollars, and its first payment. */
+    PAY,
     /** Feet and inches. */
     HEIGHT,
     WEIGHT,
@@ -31,7 +33,8 @@ public enum EntryKind {
                     FOREIGN_SERVICE,
                     EDUCATION,
                     LONGEVITY -> COUNT;
-            case MUSTERING_OUT_PAY, SOLDIER_DEPOSITS, TRAVEL_PAY, PREMIUM -> MONEY;
+            case MUSTERING_OUT_PAY -> PAY;
+            case SOLDIER_DEPOSITS, TRAVEL_PAY, PREMIUM -> MONEY;
             case HEIGHT -> HEIGHT;
             case WEIGHT -> WEIGHT;
             case SERIAL_NUMBER -> SERIAL_NUMBER;

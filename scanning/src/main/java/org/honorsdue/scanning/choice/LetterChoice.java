@@ -1,6 +1,8 @@
 package org.honorsdue.scanning.choice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.honorsdue.scanning.recognition.GlyphNet;
@@ -42,12 +44,15 @@ final class LetterChoice {
         "DECEMBER"
     };
 
+    private static final List<String> HEIGHTS = heights();
+
     private static final String FIGURES = "0123456789";
 
     private final Ballot ballot;
     private final PeriodWords words;
     private final int[] letters;
     private final boolean[] weighed;
+    private boolean debris;
     private final List<Word> doubts = new ArrayList<>();
 
     /** A run of letters that could be read in another way. */
@@ -64,11 +69,13 @@ final class LetterChoice {
     }
 
     LineChoice choose(EntryKind kind, String raw) {
+        debris();
         switch (kind) {
             case DATE -> date();
             case COUNT -> only(FIGURES + " ");
             case MONEY -> moneyOrNone();
-            case HEIGHT -> only(FIGURES + "'\" /");
+            case PAY -> among(List.of("100", "200", "300"));
+            case HEIGHT -> among(HEIGHTS);
             case WEIGHT -> words();
             case SERIAL_NUMBER -> serialNumber();
             case NAMES, WORDS -> words();
@@ -78,7 +85,97 @@ final class LetterChoice {
             double own = ballot.likelihood(i, letters[i]);
             confidence *= Math.min(0.9995, weighed[i] ? Math.max(own, 0.5) : own);
         }
-        return new LineChoice(text(letters), raw, alternatives(), confidence);
+        return new LineChoice(text(letters), raw, alternatives(), debris ? 0.7 * confidence : confidence, clearness());
+    }
+
+    private static List<String> heights() {
+        var heights = new ArrayList<String>();
+        for (int feet = 4; feet <= 6; feet++) {
+            for (int inches = 0; inches < 12; inches++) {
+                heights.add("%d'%d\"".formatted(feet, inches));
+                heights.add("%d' %d\"".formatted(feet, inches));
+                heights.add("%d'%d".formatted(feet, inches));
+            }
+        }
+        return heights;
+    }
+
+    /** One of a few texts, wherever it stands in the line; all else is empty. */
+    private void among(List<String> options) {
+        int[] best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (var option : options) {
+            for (int from = 0; from + option.length() <= letters.length; from++) {
+                var reading = new int[letters.length];
+                for (int k = 0; k < option.length(); k++) {
+                    reading[from + k] = GlyphNet.LETTERS.indexOf(option.charAt(k));
+                }
+                double behind = behind(0, reading);
+                if (behind < least) {
+                    least = behind;
+                    best = reading;
+                }
+            }
+        }
+        if (best != null) {
+            offer(0, best, PATTERN_GIVES_WAY * 1.6);
+        }
+    }
+
+    /**
+     * Takes away groups of marks at either end that could not be read with any certainty: the rim of a stamp, a fold,
+     * the rest of a rule. The line is called doubtful for it.
+     */
+    private void debris() {
+        for (boolean atEnd : new boolean[] {false, true}) {
+            int at = atEnd ? letters.length - 1 : 0;
+            int step = atEnd ? -1 : 1;
+            while (at >= 0 && at < letters.length) {
+                int begun = at;
+                while (begun >= 0 && begun < letters.length && letters[begun] == 0) {
+                    begun += step;
+                }
+                int end = begun;
+                double sure = 0;
+                int count = 0;
+                while (end >= 0 && end < letters.length && letters[end] != 0) {
+                    sure += ballot.likelihood(end, letters[end]);
+                    count++;
+                    end += step;
+                }
+                boolean unsure = count > 0 && sure / count < (count <= 2 ? 0.85 : 0.62);
+                if (!unsure || inked(end, step) < 3) {
+                    break;
+                }
+                for (int i = begun; i != end; i += step) {
+                    letters[i] = 0;
+                }
+                debris = true;
+                at = end;
+            }
+        }
+    }
+
+    private int inked(int from, int step) {
+        int inked = 0;
+        for (int i = from; i >= 0 && i < letters.length; i += step) {
+            inked += letters[i] != 0 ? 1 : 0;
+        }
+        return inked;
+    }
+
+    /** The mean likelihood of the letters, whatever was chosen; near 1 for clear typing. */
+    private double clearness() {
+        double sum = 0;
+        int count = 0;
+        for (int i = 0; i < letters.length; i++) {
+            int best = ballot.best(i);
+            if (best != 0) {
+                sum += ballot.likelihood(i, best);
+                count++;
+            }
+        }
+        return count == 0 ? 0 : sum / count;
     }
 
     private static String text(int[] letters) {
@@ -89,39 +186,40 @@ final class LetterChoice {
         return text.toString().replaceAll(" +", " ").strip();
     }
 
-    private List<String> alternatives() {
-        var others = new ArrayList<String>();
+    private List<LineChoice.Alternative> alternatives() {
+        var others = new ArrayList<LineChoice.Alternative>();
         var own = text(letters);
-        doubts.sort((a, b) -> Double.compare(a.behind, b.behind));
         for (var doubt : doubts) {
             var changed = letters.clone();
             System.arraycopy(doubt.letters, 0, changed, doubt.from, doubt.letters.length);
-            add(others, text(changed), own);
+            add(others, changed, own);
         }
         // The next likeliest letter at the least certain places.
-        for (int round = 0; round < 3 && others.size() < 4; round++) {
-            int weakest = -1;
-            double least = 3.5 - round;
-            for (int i = 0; i < letters.length; i++) {
-                double lead = ballot.score[i][letters[i]] - ballot.score[i][second(i)];
-                if (lead < least) {
-                    least = lead;
-                    weakest = i;
-                }
+        var places = new ArrayList<Integer>();
+        for (int i = 0; i < letters.length; i++) {
+            if (lead(i) < 4) {
+                places.add(i);
             }
-            if (weakest < 0) {
-                break;
-            }
-            var changed = letters.clone();
-            changed[weakest] = second(weakest);
-            add(others, text(changed), own);
         }
+        places.sort(Comparator.comparingDouble(this::lead));
+        for (int place : places.subList(0, Math.min(4, places.size()))) {
+            var changed = letters.clone();
+            changed[place] = second(place);
+            add(others, changed, own);
+        }
+        others.sort(Comparator.comparingDouble(LineChoice.Alternative::behind));
         return others;
     }
 
-    private static void add(List<String> others, String text, String own) {
-        if (!text.isEmpty() && !text.equals(own) && !others.contains(text)) {
-            others.add(text);
+    private double lead(int place) {
+        return ballot.score[place][letters[place]] - ballot.score[place][second(place)];
+    }
+
+    private void add(List<LineChoice.Alternative> others, int[] changed, String own) {
+        var text = text(changed);
+        boolean known = others.stream().anyMatch(other -> other.text().equals(text));
+        if (!text.isEmpty() && !text.equals(own) && !known) {
+            others.add(new LineChoice.Alternative(text, behind(0, changed)));
         }
     }
 
@@ -144,11 +242,11 @@ final class LetterChoice {
             differs |= reading[k] != letters[from + k];
         }
         if (!differs) {
-            java.util.Arrays.fill(weighed, from, from + reading.length, true);
+            Arrays.fill(weighed, from, from + reading.length, true);
         } else if (behind < givesWay) {
-            doubts.add(new Word(from, java.util.Arrays.copyOfRange(letters, from, from + reading.length), behind));
+            doubts.add(new Word(from, Arrays.copyOfRange(letters, from, from + reading.length), behind));
             System.arraycopy(reading, 0, letters, from, reading.length);
-            java.util.Arrays.fill(weighed, from, from + reading.length, true);
+            Arrays.fill(weighed, from, from + reading.length, true);
         } else if (behind < givesWay * 1.7) {
             doubts.add(new Word(from, reading, behind));
         }
@@ -354,9 +452,9 @@ final class LetterChoice {
         // A full stop or comma at the end belongs to the sentence.
         char end = GlyphNet.LETTERS.charAt(letters[to]);
         int wordLength = (end == '.' || end == ',') && length > 2 ? length - 1 : length;
-        var text = text(java.util.Arrays.copyOfRange(letters, from, from + wordLength));
+        var text = text(Arrays.copyOfRange(letters, from, from + wordLength));
         if (words.has(text)) {
-            java.util.Arrays.fill(weighed, from, from + wordLength, true);
+            Arrays.fill(weighed, from, from + wordLength, true);
             return;
         }
         int[] best = null;
@@ -371,7 +469,7 @@ final class LetterChoice {
                 if (shorter == 1) {
                     int stop = best(to, ".,");
                     sum += ballot.score[to][stop] - ballot.score[to][letters[to]];
-                    reading = java.util.Arrays.copyOf(reading, length);
+                    reading = Arrays.copyOf(reading, length);
                     reading[length - 1] = stop;
                 }
                 if (sum > most) {

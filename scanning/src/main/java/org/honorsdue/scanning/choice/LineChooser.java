@@ -57,7 +57,7 @@ public final class LineChooser {
         var type = PageType.of(opinions.stream().map(Opinions::places).toList(), ballots);
         for (int i = 0; i < tasks.size(); i++) {
             if (i >= opinions.size()) {
-                choices.add(new LineChoice("", "", List.of(), 0));
+                choices.add(new LineChoice("", "", List.of(), 0, 0));
                 continue;
             }
             type.count(opinions.get(i).places, ballots.get(i));

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.honorsdue.scanning.picture.Gray;
 import org.honorsdue.scanning.preparation.Flattening;
+import org.honorsdue.scanning.preparation.Folds;
 import org.honorsdue.scanning.preparation.Homography;
 import org.honorsdue.scanning.preparation.Polarity;
 import org.honorsdue.scanning.preparation.Straightening;
@@ -51,7 +52,7 @@ public record FormPage(
                 .toPicture()
                 .after(turnedBack(form.quarters(), straight.width(), straight.height()))
                 .after(toTurned);
-        var upright = Flattening.flatten(toPicture.draw(dark, WIDTH, HEIGHT, Flattening.PAPER));
+        var upright = Folds.smoothed(Flattening.flatten(toPicture.draw(dark, WIDTH, HEIGHT, Flattening.PAPER)));
         var places = new LinkedHashMap<FormPart, Area>();
         var found = fit.boxes(form.page());
         for (var part : fit.layout().parts()) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.honorsdue.scanning.form.Area;
 import org.honorsdue.scanning.picture.Gray;
+import org.honorsdue.scanning.preparation.Flattening;
 
 /** The separate ink marks (8-connected) of a page, without its rules. Pixels of the page throughout. */
 final class Marks {
@@ -13,6 +14,14 @@ final class Marks {
 
     /** A rule is no thicker than this; what is thicker there is a letter crossing it. */
     private static final int THICKEST = 9;
+
+    /** What is larger than this is no letter by itself, in pixels. */
+    private static final int LETTER_HEIGHT = 58;
+
+    private static final int LETTERS_WIDTH = 200;
+
+    /** How much darker than paper, step by step, a large mark is looked at again. */
+    private static final int[] DEEPER = {45, 70, 100, 130};
 
     /** One mark; far edges exclusive. */
     record Mark(int id, int left, int top, int right, int bottom, int area) {
@@ -67,7 +76,7 @@ final class Marks {
                 ink[i] = false;
             }
         }
-        collect(ink);
+        collect(ink, smooth);
     }
 
     /** Long straight strokes, a little slanted ones too. */
@@ -144,13 +153,65 @@ final class Marks {
         }
     }
 
-    private void collect(boolean[] ink) {
+    /**
+     * Marks too large for a letter are letters run together by a stain, a fold or a stamp; they are taken apart at
+     * deeper and deeper shades, which letters keep longest.
+     */
+    private void collect(boolean[] ink, Gray smooth) {
+        var places = new int[ink.length];
+        int count = 0;
+        for (int i = 0; i < ink.length; i++) {
+            if (ink[i]) {
+                places[count++] = i;
+            }
+        }
+        for (int level = 0; level <= DEEPER.length && count > 0; level++) {
+            int before = marks.size();
+            flood(ink, places, count);
+            if (level == DEEPER.length) {
+                break;
+            }
+            var large = new boolean[marks.size() + 1];
+            boolean any = false;
+            for (var mark : marks.subList(before, marks.size())) {
+                large[mark.id()] = mark.height() > LETTER_HEIGHT || mark.width() > LETTERS_WIDTH;
+                any |= large[mark.id()];
+            }
+            if (!any) {
+                break;
+            }
+            int kept = 0;
+            for (int k = 0; k < count; k++) {
+                int at = places[k];
+                if (label[at] > before && large[label[at]]) {
+                    label[at] = 0;
+                    ink[at] = (smooth.pixels()[at] & 255) < Flattening.PAPER - DEEPER[level];
+                    if (ink[at]) {
+                        places[kept++] = at;
+                    }
+                } else {
+                    ink[at] = false;
+                }
+            }
+            count = kept;
+            for (int k = before; k < marks.size(); k++) {
+                if (large[marks.get(k).id()]) {
+                    marks.set(k, new Mark(marks.get(k).id(), 0, 0, 0, 0, 0));
+                }
+            }
+        }
+        marks.removeIf(mark -> mark.area() == 0);
+    }
+
+    private void flood(boolean[] ink, int[] places, int count) {
         var stack = new int[256];
-        for (int start = 0; start < ink.length; start++) {
+        int next = marks.size();
+        for (int p = 0; p < count; p++) {
+            int start = places[p];
             if (!ink[start] || label[start] != 0) {
                 continue;
             }
-            int id = marks.size() + 1;
+            int id = ++next;
             int depth = 0;
             stack[depth++] = start;
             label[start] = id;

@@ -167,7 +167,7 @@ public final class TypedLines {
     }
 
     /** Marks that stand on one baseline. */
-    private record Row(double baseline, double height) {
+    private record Row(double baseline, double height, int letters) {
         double top() {
             return baseline - height;
         }
@@ -198,13 +198,27 @@ public final class TypedLines {
         if (!group.isEmpty()) {
             rows.add(row(group));
         }
-        return rows;
+        return apart(rows);
+    }
+
+    /** Lines of typing do not overlap: of two that do, the one with fewer letters is dirt. */
+    private List<Row> apart(List<Row> rows) {
+        var kept = new ArrayList<Row>();
+        for (var row : rows) {
+            var last = kept.isEmpty() ? row : kept.get(kept.size() - 1);
+            if (last == row || row.baseline() - last.baseline() > tall * 1.5) {
+                kept.add(row);
+            } else if (row.letters() > last.letters()) {
+                kept.set(kept.size() - 1, row);
+            }
+        }
+        return kept;
     }
 
     private static Row row(List<Mark> group) {
         var bottoms = group.stream().mapToInt(Mark::bottom).sorted().toArray();
         var heights = group.stream().mapToInt(Mark::height).sorted().toArray();
-        return new Row(bottoms[bottoms.length / 2], heights[heights.length / 2]);
+        return new Row(bottoms[bottoms.length / 2], heights[heights.length / 2], group.size());
     }
 
     private Optional<TypedLine> line(List<Mark> inside, Row row, Area box) {

@@ -1,5 +1,6 @@
 package org.honorsdue.scanning.evaluation;
 
+import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -7,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import javax.imageio.ImageIO;
 import org.honorsdue.scanning.Flag;
 import org.honorsdue.scanning.PaperScanner;
 import org.honorsdue.scanning.ScanLimits;
@@ -19,6 +21,9 @@ import org.honorsdue.service.paper.Entry;
  * number of pages, first number, {@code -v} to list every wrong entry.
  */
 final class Evaluation {
+    /** Per tenth of confidence: entries, and right ones among them. */
+    private static final int[][] SURENESS = new int[10][2];
+
     private Evaluation() {}
 
     /** Sums over pages of one kind. */
@@ -31,6 +36,19 @@ final class Evaluation {
         int wrongUnflagged;
         int wrongFiguresUnflagged;
         int invented;
+        int findings;
+        int differing;
+        int silent;
+        int unmarked;
+        int touches;
+        int pagesUnderFour;
+        int words;
+        int wordsFound;
+        int wordsPlain;
+        int plainPages;
+        int wordsFoundPlain;
+        int doubtful;
+        double plainSeconds;
         double seconds;
 
         void add(Sum other) {
@@ -42,6 +60,19 @@ final class Evaluation {
             wrongUnflagged += other.wrongUnflagged;
             wrongFiguresUnflagged += other.wrongFiguresUnflagged;
             invented += other.invented;
+            findings += other.findings;
+            differing += other.differing;
+            silent += other.silent;
+            unmarked += other.unmarked;
+            touches += other.touches;
+            pagesUnderFour += other.pagesUnderFour;
+            words += other.words;
+            wordsFound += other.wordsFound;
+            wordsFoundPlain += other.wordsFoundPlain;
+            wordsPlain += other.wordsPlain;
+            plainPages += other.plainPages;
+            doubtful += other.doubtful;
+            plainSeconds += other.plainSeconds;
             seconds += other.seconds;
         }
 
@@ -74,12 +105,17 @@ final class Evaluation {
         Map<String, Sum> byWear = new TreeMap<>();
         Map<Entry, Sum> byEntry = new TreeMap<>();
         var folder = Files.createTempDirectory("pages");
-        try (var scanner = PaperScanner.with(data, ScanLimits.USUAL)) {
+        var consequences = new Consequences();
+        try (var scanner = PaperScanner.with(data, ScanLimits.USUAL);
+                var whole = new WholePage(data)) {
             for (int i = first; i < first + pages; i++) {
                 var wears = Wear.values();
                 var page = GeneratedPage.draw(i, faces.get(i % faces.size()), wears[(i / faces.size()) % wears.length]);
                 var file = page.save(folder);
-                var sum = measure(scanner, page, file, chatty, byEntry);
+                var sum = measure(scanner, consequences, page, file, chatty, byEntry);
+                if (i % 4 == 0) {
+                    plain(whole, page, file, sum); // slow, and the same picture of things
+                }
                 total.add(sum);
                 byFace.computeIfAbsent(page.face().name(), key -> new Sum()).add(sum);
                 byWear.computeIfAbsent(page.wear().name(), key -> new Sum()).add(sum);
@@ -92,6 +128,61 @@ final class Evaluation {
         byWear.forEach((name, sum) -> System.out.printf("%-22s %s%n", name, sum));
         byEntry.forEach((name, sum) -> System.out.printf("%-28s %s%n", name, sum));
         System.out.printf("%-22s %s%n", "all", total);
+        System.out.printf(
+                "findings: %d from the true text; %d differ as scanned (%.2f a page), %d of them silently (every flagged entry set right),"
+                        + " %d if only entries called doubtful, reread or not understood are set right%n",
+                total.findings, total.differing, (double) total.differing / total.pages, total.silent, total.unmarked);
+        System.out.printf(
+                "entries to set right for the same findings: %.2f a page; fewer than four on %d of %d pages%n",
+                (double) total.touches / total.pages, total.pagesUnderFour, total.pages);
+        System.out.printf(
+                "entries called doubtful, reread or not understood: %.1f a page%n",
+                (double) total.doubtful / total.pages);
+        System.out.printf(
+                "typed words found anywhere: here %.1f %%, Tesseract on the whole picture %.1f %% (%.2f s a page, %d pages)%n",
+                100.0 * total.wordsFound / Math.max(1, total.words),
+                100.0 * total.wordsFoundPlain / Math.max(1, total.wordsPlain),
+                total.plainSeconds / Math.max(1, total.plainPages),
+                total.plainPages);
+        System.out.println("confidence: entries said to be so sure, and how many of them were right");
+        for (int i = 0; i < SURENESS.length; i++) {
+            if (SURENESS[i][0] > 0) {
+                System.out.printf(
+                        "  %.1f to %.1f: %4d entries, %.1f %% right%n",
+                        i / 10.0, (i + 1) / 10.0, SURENESS[i][0], 100.0 * SURENESS[i][1] / SURENESS[i][0]);
+            }
+        }
+    }
+
+    private static void plain(WholePage whole, GeneratedPage page, Path file, Sum sum) throws IOException {
+        var picture = ImageIO.read(file.toFile());
+        long begun = processorTime();
+        var text = " " + Errors.plain(whole.read(picture)) + " ";
+        sum.plainPages = 1;
+        sum.plainSeconds = (processorTime() - begun) / 1e9;
+        words(page, text, false, sum);
+    }
+
+    /** Counts the typed words that stand somewhere in a text, each as often as it was typed at most. */
+    private static void words(GeneratedPage page, String text, boolean here, Sum sum) {
+        var left = new ArrayList<>(List.of(text.strip().split(" ")));
+        for (var each : page.truth().entrySet()) {
+            if (each.getKey() == Entry.MARITAL_STATUS
+                    || each.getKey() == Entry.CITIZEN
+                    || each.getKey() == Entry.SELECTIVE_SERVICE_REGISTERED) {
+                continue; // typed as an X
+            }
+            for (var word : Errors.plain(each.getValue()).split(" ")) {
+                boolean found = left.remove(word);
+                if (here) {
+                    sum.words++;
+                    sum.wordsFound += found ? 1 : 0;
+                } else {
+                    sum.wordsPlain++;
+                    sum.wordsFoundPlain += found ? 1 : 0;
+                }
+            }
+        }
     }
 
     /** What this thread used of a processor, so that other work on the machine does not count. */
@@ -100,7 +191,12 @@ final class Evaluation {
     }
 
     private static Sum measure(
-            PaperScanner scanner, GeneratedPage page, Path file, boolean chatty, Map<Entry, Sum> byEntry) {
+            PaperScanner scanner,
+            Consequences consequences,
+            GeneratedPage page,
+            Path file,
+            boolean chatty,
+            Map<Entry, Sum> byEntry) {
         var sum = new Sum();
         sum.pages = 1;
         long begun = processorTime();
@@ -126,6 +222,14 @@ final class Evaluation {
             own.letters = truth.length();
             own.wrongLetters = distance;
             own.entries = 1;
+            read.ifPresent(entry -> {
+                int tenth = Math.min(9, (int) (entry.confidence() * 10));
+                SURENESS[tenth][0]++;
+                SURENESS[tenth][1] += distance == 0 ? 1 : 0;
+            });
+            if (read.isPresent() && read.get().flags().stream().anyMatch(flag -> flag != Flag.FIGURES)) {
+                own.doubtful = 1;
+            }
             if (distance == 0) {
                 own.exact = 1;
             } else {
@@ -154,6 +258,25 @@ final class Evaluation {
                 wrong.add("    %-22s blank, read |%s|".formatted(entry, read.text()));
             }
         }));
+        var pageText = " "
+                + Errors.plain(paper.map(p -> p.entries().values().stream()
+                                .map(entry -> entry.text())
+                                .reduce("", (a, b) -> a + " " + b))
+                        .orElse(""))
+                + " ";
+        words(page, pageText, true, sum);
+        paper.ifPresent(p -> {
+            var result = consequences.of(page.form(), page.truth(), p);
+            sum.findings = result.findings();
+            sum.differing = result.differing();
+            sum.silent = result.silent();
+            sum.unmarked = result.unmarked();
+            sum.touches = result.touches();
+            sum.pagesUnderFour = result.touches() < 4 ? 1 : 0;
+            if (result.differing() > 0) {
+                wrong.add("    findings: %s".formatted(result));
+            }
+        });
         if (chatty) {
             wrong.forEach(System.out::println);
         }
