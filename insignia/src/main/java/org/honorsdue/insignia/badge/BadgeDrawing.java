@@ -86,6 +86,11 @@ public final class BadgeDrawing {
         return BadgeArt.serviceStripes(design.width().decimal(), design.height().decimal(), Math.max(1, stripes));
     }
 
+    /** One chevron of a pair. */
+    public Drawing chevrons(EnlistedGrade grade) {
+        return ChevronArt.of(grade, design("chevrons").width().decimal());
+    }
+
     private BadgeDesign design(String id) {
         return tables.badge(id)
                 .orElseThrow(() -> new IllegalStateException("badges.csv has no row \"%s\".".formatted(id)));

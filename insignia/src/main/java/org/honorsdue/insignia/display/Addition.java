@@ -1,6 +1,7 @@
 package org.honorsdue.insignia.display;
 
 import java.util.List;
+import org.honorsdue.insignia.badge.EnlistedGrade;
 import org.honorsdue.reference.insignia.Inches;
 
 /** Something of the family's own that goes in beside what the findings authorize. */
@@ -25,6 +26,9 @@ public sealed interface Addition {
             }
         }
     }
+
+    /** A pair of chevrons, side by side. */
+    record Chevrons(EnlistedGrade grade) implements Addition {}
 
     /** A folded flag, with the longest edge of its triangle. */
     record Flag(Inches longEdge) implements Addition {}

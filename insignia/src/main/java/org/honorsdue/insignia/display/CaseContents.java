@@ -80,6 +80,8 @@ final class CaseContents {
                 add(AddedPieces.nameplate(++plates, plate));
             } else if (addition instanceof Addition.DogTags) {
                 add(AddedPieces.dogTags(++tags));
+            } else if (addition instanceof Addition.Chevrons chevrons) {
+                add(chevrons(chevrons));
             } else if (addition instanceof Addition.Flag flag) {
                 add(AddedPieces.flag(++flags, flag));
             }
@@ -87,6 +89,30 @@ final class CaseContents {
         return pieces.stream()
                 .filter(piece -> !wish.leftOut().contains(piece.id()))
                 .toList();
+    }
+
+    private Piece chevrons(Addition.Chevrons chevrons) {
+        Drawing one = badges.chevrons(chevrons.grade());
+        double gap = 0.25;
+        Inches width = up(thousandths(2 * one.width() + gap));
+        Inches height = up(thousandths(one.height()));
+        var pair =
+                new Drawing(2 * one.width() + gap, one.height(), List.of(one.at(0, 0), one.at(one.width() + gap, 0)));
+        return new Piece(
+                "chevrons",
+                Kind.SLEEVE_BARS,
+                "Chevrons, " + chevrons.grade().words(),
+                width,
+                height,
+                fitted(pair, width, height),
+                false,
+                List.of(new Piece.Part(
+                        "Pair of chevrons, %s, wartime pattern"
+                                .formatted(chevrons.grade().words()),
+                        2,
+                        size(tables.badge("chevrons").orElseThrow().width(), height))),
+                "",
+                Grade.MEMORY);
     }
 
     private int order(Finding finding) {

@@ -78,4 +78,20 @@ class BadgeDrawingTest {
     void a_badge_that_is_not_known_is_not_drawn() {
         assertThat(badges.of("no-such-badge")).isEmpty();
     }
+
+    @ParameterizedTest
+    @EnumSource(EnlistedGrade.class)
+    void chevrons_stay_on_their_cloth_and_are_read_from_the_words_for_the_grade(EnlistedGrade grade) {
+        var drawing = badges.chevrons(grade);
+        assertThat(Overhang.of(drawing)).isLessThan(0.03);
+        assertThat(drawing.width()).isEqualTo(3.125);
+        assertThat(EnlistedGrade.named(grade.words())).contains(grade);
+    }
+
+    @Test
+    void a_grade_is_read_as_papers_type_it() {
+        assertThat(EnlistedGrade.named("Tec 5")).contains(EnlistedGrade.TECHNICIAN_FIFTH_GRADE);
+        assertThat(EnlistedGrade.named("S/Sgt")).contains(EnlistedGrade.STAFF_SERGEANT);
+        assertThat(EnlistedGrade.named("Pvt")).isEmpty();
+    }
 }

@@ -10,6 +10,7 @@ import static org.honorsdue.insignia.Found.worn;
 import java.util.List;
 import org.honorsdue.determination.finding.Findings;
 import org.honorsdue.determination.finding.Standing;
+import org.honorsdue.insignia.badge.EnlistedGrade;
 import org.honorsdue.insignia.display.Breach.Rule;
 import org.honorsdue.reference.insignia.Inches;
 import org.honorsdue.service.fact.Device;
@@ -179,10 +180,11 @@ class CasePlanTest {
                         .adding(new Addition.Photograph(Inches.of(4), Inches.of(5), "At home, 1943"))
                         .adding(new Addition.Paper(Inches.of(4), Inches.parse("5 1/4"), "Discharge"))
                         .adding(new Addition.DogTags())
+                        .adding(new Addition.Chevrons(EnlistedGrade.TECHNICIAN_FIFTH_GRADE))
                         .adding(new Addition.Nameplate(List.of("O. T. Fairweather", "1943 - 1945"))));
         assertThat(plan.placed())
                 .extracting(one -> one.piece().kind())
-                .contains(Kind.PHOTOGRAPH, Kind.PAPER, Kind.DOG_TAGS, Kind.NAMEPLATE);
+                .contains(Kind.PHOTOGRAPH, Kind.PAPER, Kind.DOG_TAGS, Kind.SLEEVE_BARS, Kind.NAMEPLATE);
         assertThat(plan.unplaced()).isEmpty();
     }
 
