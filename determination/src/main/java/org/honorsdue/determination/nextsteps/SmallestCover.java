@@ -13,8 +13,9 @@ import java.util.function.ToIntFunction;
  * The cheapest collection of things with which every need is met, where a need is met by having all of any one of its
  * alternatives.
  *
- * <p>Branch and bound finds the cheapest for certain while the search stays within its limit; beyond it, or with more
- * than {@value #MOST_EXACT} things, a greedy choice stands in and says so. The same input gives the same choice.
+ * <p>Branch and bound finds the cheapest for certain while the search stays within its limit; beyond it the best found so
+ * far stands, with more than {@value #MOST_EXACT} things a greedy choice, and either says so. The same input gives the same
+ * choice.
  */
 public final class SmallestCover<T extends Comparable<T>> {
     /** Sets of things are kept as the bits of a long. */
@@ -34,7 +35,7 @@ public final class SmallestCover<T extends Comparable<T>> {
      * The choice.
      *
      * @param cost of all things chosen together
-     * @param proven whether no cheaper choice exists, or only the greedy one was taken
+     * @param proven whether it is certain that no cheaper choice exists
      */
     public record Choice<T>(SortedSet<T> things, int cost, boolean proven) {}
 
@@ -50,7 +51,7 @@ public final class SmallestCover<T extends Comparable<T>> {
         return of(needs, cost, DEFAULT_LIMIT);
     }
 
-    /** @param limit the most steps of search before the greedy choice is taken */
+    /** @param limit the most steps of search; with none the greedy choice stands */
     public static <T extends Comparable<T>> Choice<T> of(List<List<Set<T>>> needs, ToIntFunction<T> cost, int limit) {
         var meetable = needs.stream().filter(need -> !need.isEmpty()).toList();
         var all = new TreeSet<T>();
@@ -95,13 +96,20 @@ public final class SmallestCover<T extends Comparable<T>> {
         }
         long[] open = new long[0];
         int bound = 0;
+        long spoken = 0;
         for (var need : needs) {
             int missing = cheapest(need, chosen);
-            if (missing > bound) {
-                bound = missing;
+            if (missing == 0) {
+                continue;
             }
-            if (missing > 0 && open.length == 0) {
+            if (open.length == 0) {
                 open = need;
+            }
+            // Needs that share nothing each cost their own cheapest way.
+            long things = all(need) & ~chosen;
+            if ((things & spoken) == 0) {
+                spoken |= things;
+                bound += missing;
             }
         }
         if (open.length == 0) {
@@ -115,6 +123,14 @@ public final class SmallestCover<T extends Comparable<T>> {
         for (long alternative : open) {
             search(chosen | alternative, cost + costOf(alternative & ~chosen));
         }
+    }
+
+    private static long all(long[] alternatives) {
+        long all = 0;
+        for (long alternative : alternatives) {
+            all |= alternative;
+        }
+        return all;
     }
 
     private int cheapest(long[] alternatives, long chosen) {
