@@ -9,15 +9,30 @@ import java.util.TreeSet;
 final class NearestName {
     private NearestName() {}
 
-    /** The nearest by letters changed, at most a third of the word; the first in the alphabet of equally near ones. */
+    /**
+     * The nearest by letters changed, at most a third of the word; else one that contains the word or begins as it does;
+     * else the nearest again, at most two fifths of the word. The first in the alphabet of equally near ones.
+     */
     static Optional<String> of(String word, Collection<String> known) {
         if (word.length() > 60) {
             return Optional.empty();
         }
         String plain = plain(word);
-        int best = Math.max(1, plain.length() / 3) + 1;
+        var names = new TreeSet<>(known);
+        return nearest(plain, names, Math.max(1, plain.length() / 3))
+                .or(() -> names.stream()
+                        .filter(name -> plain.length() >= 5 && plain(name).contains(plain))
+                        .findFirst())
+                .or(() -> names.stream()
+                        .filter(name -> plain.length() >= 4 && plain(name).startsWith(plain.substring(0, 4)))
+                        .findFirst())
+                .or(() -> nearest(plain, names, (plain.length() * 2 + 4) / 5));
+    }
+
+    private static Optional<String> nearest(String plain, TreeSet<String> names, int limit) {
+        int best = limit + 1;
         Optional<String> nearest = Optional.empty();
-        for (String name : new TreeSet<>(known)) {
+        for (String name : names) {
             int distance = distance(plain, plain(name));
             if (distance < best) {
                 best = distance;

@@ -24,6 +24,7 @@ final class OrderCitation {
     private int issuerTo = -1;
     private int year = -1;
     private boolean glued;
+    private String slip = "";
 
     OrderCitation(Words words, Matcher matcher, Dates dates) {
         this.words = words;
@@ -93,6 +94,9 @@ final class OrderCitation {
         Piece piece = Piece.order(words, word, at, orders);
         if (year < 0 && numbers.size() == 1 && numbers.get(0) > 999 && yearInside(numbers.get(0))) {
             piece.doubt("number and year may be run together", List.of());
+        }
+        if (!slip.isEmpty()) {
+            piece.correct(slip);
         }
         if (glued) {
             piece.doubt("figures run into letters", List.of());
@@ -224,6 +228,14 @@ final class OrderCitation {
 
     private void readNumbers() {
         skipNumberSign();
+        if (words.isLetters(at) && words.length(at) <= 3 && !words.isNumber(at)) {
+            int value = Words.slipOfNumber(words.plain(at));
+            if (value > 0) {
+                numbers.add(value);
+                slip = "\"" + words.word(at) + "\" read as " + value;
+                at++;
+            }
+        }
         boolean joined = false;
         while (words.isNumber(at) && !parted(at) && !words.isOrdinal(at)) {
             if (!numbers.isEmpty() && !joined && (isYearHere() || isUnitNumber(at) || dates.month(at + 1) > 0)) {
