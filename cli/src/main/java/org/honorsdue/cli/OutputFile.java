@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Objects;
 
 /** Writes a file whole or not at all: aside first, then renamed over the old one. */
 final class OutputFile {
@@ -16,7 +17,7 @@ final class OutputFile {
 
     static void write(Path file, byte[] content) throws IOException {
         Path target = file.toAbsolutePath();
-        Path folder = target.getParent();
+        Path folder = Objects.requireNonNull(target.getParent(), "a file has a folder");
         Files.createDirectories(folder);
         // Not createTempFile: that would keep the file from everybody but its writer.
         Path aside = folder.resolve(target.getFileName() + ".part" + ProcessHandle.current().pid());
