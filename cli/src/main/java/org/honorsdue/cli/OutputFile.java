@@ -20,7 +20,8 @@ final class OutputFile {
         Path folder = Objects.requireNonNull(target.getParent(), "a file has a folder");
         Files.createDirectories(folder);
         // Not createTempFile: that would keep the file from everybody but its writer.
-        Path aside = folder.resolve(target.getFileName() + ".part" + ProcessHandle.current().pid());
+        Path aside = folder.resolve(
+                target.getFileName() + ".part" + ProcessHandle.current().pid());
         try {
             Files.write(aside, content);
             Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);

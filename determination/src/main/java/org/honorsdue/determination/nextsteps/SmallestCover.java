@@ -75,7 +75,7 @@ public final class SmallestCover<T extends Comparable<T>> {
         for (var need : needs) {
             masks.add(need.stream()
                     .mapToLong(alternative -> alternative.stream()
-                            .mapToLong(thing -> 1L << places.get(thing))
+                            .mapToLong(thing -> 1L << places.getOrDefault(thing, 0))
                             .reduce(0, (one, other) -> one | other))
                     .sorted()
                     .distinct()
@@ -84,7 +84,9 @@ public final class SmallestCover<T extends Comparable<T>> {
         // The need with the fewest ways out goes first: it prunes most.
         masks.sort(Comparator.comparingInt(alternatives -> alternatives.length));
         var cover = new SmallestCover<>(things, costs, masks, limit);
-        cover.best = greedy.stream().mapToLong(thing -> 1L << places.get(thing)).reduce(0, (one, other) -> one | other);
+        cover.best = greedy.stream()
+                .mapToLong(thing -> 1L << places.getOrDefault(thing, 0))
+                .reduce(0, (one, other) -> one | other);
         cover.bestCost = total(greedy, cost);
         cover.search(0L, 0);
         return new Choice<>(cover.chosen(), cover.bestCost, cover.steps <= limit);
