@@ -19,6 +19,8 @@ import org.honorsdue.service.fact.Assignment;
 import org.honorsdue.service.fact.AwardClaim;
 import org.honorsdue.service.fact.Basis;
 import org.honorsdue.service.fact.PartialDate;
+import org.honorsdue.service.fact.Specialty;
+import org.honorsdue.service.fact.Tour;
 
 /**
  * Combat Infantryman Badge and Medical Badge. Authority: WD Circular 269 of 27 October 1943 and WD Circular 66 of 1945.
@@ -124,14 +126,23 @@ final class CombatBadges {
                 || !soldier.orders(badge).isEmpty();
     }
 
+    /** Specialty and arm of the paper are those of the last days; either may have been changed after the fight. */
     private static Answer infantryman(Dossier soldier) {
-        if (infantryLeaning(soldier)) {
-            return Answer.met(() -> "infantry by arm or specialty");
+        if (soldier.specialty(MilitarySpecialty::infantry)) {
+            return Answer.met(() -> "infantry by specialty");
         }
-        return shown(soldier, INFANTRYMAN)
-                ? Answer.met(
-                        () -> "the badge was not given without",
-                        soldier.claims(INFANTRYMAN).bases())
+        if (shown(soldier, INFANTRYMAN)) {
+            return Answer.met(
+                    () -> "the badge was not given without",
+                    soldier.claims(INFANTRYMAN).bases());
+        }
+        boolean officer = soldier.duties().stream().anyMatch(duty -> duty.category() == Tour.Category.OFFICER);
+        if (officer && soldier.armed("Infantry")) {
+            return Answer.met(() -> "an officer of the infantry");
+        }
+        return soldier.armed("Infantry")
+                        && soldier.facts().every(Specialty.class).isEmpty()
+                ? Answer.usually(FactKind.SPECIALTY, () -> "an infantryman's")
                 : Answer.open(FactKind.SPECIALTY, () -> "an infantryman's while he was with the unit");
     }
 

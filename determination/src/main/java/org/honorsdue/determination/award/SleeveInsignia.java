@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import org.honorsdue.determination.dossier.Abroad;
 import org.honorsdue.determination.dossier.Dossier;
 import org.honorsdue.determination.dossier.Duty;
@@ -16,6 +18,7 @@ import org.honorsdue.service.fact.Assignment;
 import org.honorsdue.service.fact.Basis;
 import org.honorsdue.service.fact.Conduct;
 import org.honorsdue.service.fact.LapelButton;
+import org.honorsdue.service.fact.SeparationReason;
 import org.honorsdue.service.fact.ServiceTotal;
 
 /**
@@ -37,6 +40,10 @@ final class SleeveInsignia {
     private static final long BUTTON_BEGAN = LocalDate.of(1939, 9, 8).toEpochDay();
     private static final long BUTTON_ENDED = LocalDate.of(1946, 12, 31).toEpochDay();
     private static final int MONTH = 30;
+
+    /** Words of a separation that was not for honorable service. Common practice, no source. */
+    private static final Pattern NOT_HONORABLE =
+            Pattern.compile("undesirable|unfit|misconduct|dishonorable|bad conduct|fraudulent|desertion");
 
     private SleeveInsignia() {}
 
@@ -262,6 +269,11 @@ final class SleeveInsignia {
                     FactKind.CONDUCT,
                     () -> "worthy of an honorable discharge, the button having been withheld",
                     withheld.get(0).basis());
+        }
+        for (var reason : soldier.every(SeparationReason.class)) {
+            if (NOT_HONORABLE.matcher(reason.reason().toLowerCase(Locale.ROOT)).find()) {
+                return Answer.open(FactKind.CONDUCT, () -> "worthy of an honorable discharge", reason.basis());
+            }
         }
         if (soldier.death().isPresent()) {
             return Answer.notMet(

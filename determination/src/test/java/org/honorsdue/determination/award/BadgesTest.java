@@ -45,6 +45,18 @@ class BadgesTest {
     }
 
     @Test
+    void a_cook_of_an_infantry_company_is_asked_for_the_specialty_he_fought_in() {
+        assertThat(enlisted("1943-02-03", "1945-11-11")
+                        .arm("Infantry")
+                        .specialty("060")
+                        .campaigns("EA-RHI")
+                        .overseas("ETO", "1944-08-22", "1944-08-29", "1945-10-01", "1945-10-09")
+                        .on(INFANTRYMAN))
+                .isUnsettled()
+                .wants("award-order", "combat-duty", "specialty");
+    }
+
+    @Test
     void a_gunner_with_the_badge_is_cautioned_and_without_it_not_listed() {
         var gunner = enlisted("1943-02-03", "1945-11-11")
                 .arm("Field Artillery")

@@ -119,6 +119,14 @@ class SleeveInsigniaTest {
     }
 
     @Test
+    void a_separation_for_misconduct_leaves_the_button_open() {
+        assertThat(enlisted("1943-01-10", "1944-04-04")
+                        .reason("AR 615-368 undesirable habits or traits of character")
+                        .on("honorable-service-lapel-button"))
+                .isUnsettled();
+    }
+
+    @Test
     void a_patch_needs_a_unit_whose_command_had_one() {
         assertThat(enlisted("1943-02-03", "1945-11-11")
                         .organization("Co B 999th Infantry")
