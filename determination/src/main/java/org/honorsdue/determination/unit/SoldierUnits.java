@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.honorsdue.determination.dossier.Dossier;
 import org.honorsdue.determination.law.Answer;
 import org.honorsdue.reference.DateSpan;
@@ -30,6 +32,7 @@ public final class SoldierUnits {
     private final Dossier soldier;
     private final UnitHistory history;
     private final List<Stint> stints;
+    private final Map<UnitAward.Kind, List<UnitClaim<UnitAward>>> awardsByKind = new ConcurrentHashMap<>(4);
 
     private SoldierUnits(Dossier soldier, List<Stint> stints) {
         this.soldier = soldier;
@@ -97,6 +100,10 @@ public final class SoldierUnits {
 
     /** Citations or foreign awards of one kind to his units in which he may have shared, the surest first. */
     public List<UnitClaim<UnitAward>> awards(UnitAward.Kind kind) {
+        return awardsByKind.computeIfAbsent(kind, this::lookUp);
+    }
+
+    private List<UnitClaim<UnitAward>> lookUp(UnitAward.Kind kind) {
         var claims = new ArrayList<UnitClaim<UnitAward>>();
         for (Stint stint : stints) {
             for (Held<UnitAward> held : history.awards(stint.id())) {
