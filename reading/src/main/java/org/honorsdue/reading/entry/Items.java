@@ -982,7 +982,7 @@ final class Items {
                     .map(org.honorsdue.reference.history.Campaign::blanket)
                     .orElse(false);
             if (blanket) {
-                piece.correct("settled by the other campaigns of the entry");
+                piece.settleDoubt("settled by the other campaigns of the entry");
             }
         }
         for (Sense sense : possible) {

@@ -251,7 +251,8 @@ final class Legs {
             }
         }
         if (isAustOrAus(destination)) {
-            theaters = austriaOrAustralia(leg, destination, theaters);
+            theaters = austriaOrAustralia(leg, destination);
+            place = entry.reference().place("Australia").filter(found -> isBeforeAustria(leg));
             certainty = EntryText.worse(certainty, destination.first().certainty());
         }
         int end = home && after != null ? after.end() : leg.end();
@@ -273,10 +274,16 @@ final class Legs {
     }
 
     /** Nobody sailed for Austria before the last weeks of the war; after that the word is open. */
-    private Set<Theater> austriaOrAustralia(Leg leg, Part destination, Set<Theater> australia) {
-        var when = date(leg.departed()).or(() -> date(leg.arrived()));
-        if (when.isPresent() && when.get().latest().isBefore(WAR_OVER_IN_AUSTRIA)) {
-            return australia;
+    private static boolean isBeforeAustria(Leg leg) {
+        return date(leg.departed())
+                .or(() -> date(leg.arrived()))
+                .filter(day -> day.latest().isBefore(WAR_OVER_IN_AUSTRIA))
+                .isPresent();
+    }
+
+    private static Set<Theater> austriaOrAustralia(Leg leg, Part destination) {
+        if (isBeforeAustria(leg)) {
+            return Set.of(Theater.ASIATIC_PACIFIC);
         }
         destination.first().doubt("Australia or Austria", List.of("Austria"));
         return Set.of(Theater.ASIATIC_PACIFIC, Theater.EAME);

@@ -226,6 +226,7 @@ public final class Lexicon {
                     || kind == SenseKind.DEVICE
                     || kind == SenseKind.GRADE
                     || kind == SenseKind.COMPONENT
+                    || kind == SenseKind.CAMPAIGN
                     || kind == SenseKind.ARM;
             boolean known = named && !resolve(row.token()).isEmpty();
             if (known

@@ -288,6 +288,13 @@ public final class Piece {
         }
     }
 
+    /** Settles the doubt by what stands elsewhere; it stays marked as put right. */
+    public void settleDoubt(String why) {
+        certainty = Certainty.CORRECTED;
+        alternatives = List.of();
+        addNote(why);
+    }
+
     public int number() {
         return number;
     }
