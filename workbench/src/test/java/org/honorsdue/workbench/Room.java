@@ -19,12 +19,15 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.TakesScreenshot;
+import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.support.ui.FluentWait;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A reading room of its own with a real browser in it. The browser is started once and serves every room. */
@@ -94,10 +97,25 @@ final class Room implements AutoCloseable {
     }
 
     WebElement see(String css) {
-        return new WebDriverWait(BROWSER, PATIENCE, Duration.ofMillis(25)).until(driver -> {
+        return patiently().until(driver -> {
             var found = driver.findElements(By.cssSelector(css));
             return found.stream().filter(WebElement::isDisplayed).findFirst().orElse(null);
         });
+    }
+
+    /** Waits until that field holds the value; the page may be laid anew meanwhile. */
+    Room seeValue(String css, String value) {
+        patiently()
+                .withMessage("\"" + value + "\" in " + css)
+                .until(driver ->
+                        value.equals(driver.findElement(By.cssSelector(css)).getDomProperty("value")));
+        return this;
+    }
+
+    /** A wait that bears with an element being replaced by its newer self while it is looked at. */
+    private static FluentWait<WebDriver> patiently() {
+        return new WebDriverWait(BROWSER, PATIENCE, Duration.ofMillis(25))
+                .ignoring(StaleElementReferenceException.class);
     }
 
     boolean has(String css) {
@@ -131,7 +149,10 @@ final class Room implements AutoCloseable {
     }
 
     Room click(String css) {
-        see(css).click();
+        patiently().until(driver -> {
+            see(css).click();
+            return true;
+        });
         return this;
     }
 
