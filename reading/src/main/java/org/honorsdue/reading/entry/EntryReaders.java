@@ -89,7 +89,7 @@ public final class EntryReaders {
     private static final Preference SPECIALTIES =
             Preference.of(group(SPECIALTY), group(WEAPON), group(ARM, UNIT, NOTHING), group(LINK, WORD));
     private static final Preference SCHOOLS =
-            Preference.of(group(SCHOOL), group(NOTHING, LINK), group(PLACE, UNIT, ARM), group(WORD));
+            Preference.of(group(SCHOOL), group(NOTHING, LINK), group(UNIT), group(ARM), group(PLACE), group(WORD));
     private static final Preference REASONS =
             Preference.of(group(TERM), group(ORDER), group(NOTHING, LINK), group(WORD, UNIT));
     private static final Preference CHARACTERS = Preference.of(group(CHARACTER), group(NOTHING, LINK), group(WORD));
@@ -183,6 +183,7 @@ public final class EntryReaders {
         boolean free = entry == Entry.NAME
                 || entry == Entry.ORGANIZATION
                 || entry == Entry.SERVICE_SCHOOLS
+                || entry == Entry.MILITARY_SPECIALTY
                 || entry == Entry.REASON;
         var read =
                 new EntryText(paper, entry, text, lexicon, reference, preferences.getOrDefault(entry, ANYTHING), free);

@@ -33,6 +33,7 @@ public final class Lexicon {
     private final PhraseTable phrases;
     private final List<String> ideas;
     private final List<List<String>> spellingsOf;
+    private final List<Opening> openings;
     private final int[] monthOfIdea;
 
     private Lexicon(Vocabulary vocabulary, PhraseTable phrases, List<String> ideas, List<List<String>> spellingsOf) {
@@ -40,6 +41,7 @@ public final class Lexicon {
         this.phrases = phrases;
         this.ideas = List.copyOf(ideas);
         this.spellingsOf = List.copyOf(spellingsOf);
+        openings = findOpenings();
         monthOfIdea = new int[ideas.size()];
         for (Month month : Month.values()) {
             int idea = ideas.indexOf(month.name().toLowerCase(Locale.ROOT));
@@ -82,6 +84,30 @@ public final class Lexicon {
             }
         }
         return 0;
+    }
+
+    /**
+     * An idea that a phrase can begin with.
+     *
+     * @param capitals its name in capitals
+     * @param node where the phrases that begin with it go on
+     */
+    record Opening(String capitals, int node) {}
+
+    /** The ideas of the tables of this module that a phrase can begin with; words taken as typed are left out. */
+    List<Opening> openings() {
+        return openings;
+    }
+
+    private List<Opening> findOpenings() {
+        var found = new ArrayList<Opening>();
+        for (int idea : phrases.children(PhraseTable.ROOT)) {
+            String name = ideas.get(idea);
+            if (!name.startsWith("=") && name.length() >= 4) {
+                found.add(new Opening(name.toUpperCase(Locale.ROOT), phrases.step(PhraseTable.ROOT, idea)));
+            }
+        }
+        return List.copyOf(found);
     }
 
     /** The idea in full, as in {@code conduct}. */

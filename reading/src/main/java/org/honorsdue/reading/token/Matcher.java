@@ -190,11 +190,14 @@ final class Matcher {
      * {@code EANE Theater Ribbon}.
      */
     private void shortWord(int from, int word, String typed, int corrections, @Nullable String note) {
-        for (int idea : phrases.children(PhraseTable.ROOT)) {
-            String meant = Spelling.shortMeant(typed, lexicon, idea);
-            if (!meant.isEmpty()) {
-                int below = phrases.step(PhraseTable.ROOT, idea);
-                onlyExactly(below, word + 1, from, corrections + 1, note(note, words.word(word), meant));
+        for (Lexicon.Opening opening : lexicon.openings()) {
+            if (Spelling.isShortMeant(typed, opening.capitals())) {
+                onlyExactly(
+                        opening.node(),
+                        word + 1,
+                        from,
+                        corrections + 1,
+                        note(note, words.word(word), opening.capitals()));
             }
         }
     }

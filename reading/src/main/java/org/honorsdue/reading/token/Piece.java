@@ -136,7 +136,10 @@ public final class Piece {
                     || senses[i].id().equals(sense.id()) && !sense.id().isEmpty();
             if (i != chosen && !same) {
                 others.add(senses[i].words());
-                equal |= rank(senses[i], preference) == rank && mayDoubt(sense.kind()) && mayDoubt(senses[i].kind());
+                equal |= rank(senses[i], preference) == rank
+                        && preference.expects(sense.kind())
+                        && mayDoubt(sense.kind())
+                        && mayDoubt(senses[i].kind());
             }
         }
         if (equal) {

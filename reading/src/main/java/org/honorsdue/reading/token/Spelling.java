@@ -71,21 +71,14 @@ final class Spelling {
     }
 
     /**
-     * The idea that a word of three or four letters was meant for, to be trusted only when the words after it agree:
+     * Whether a word of three or four letters was meant for another, to be trusted only when the words after it agree:
      * letters left out, or one letter off in four.
-     *
-     * @return empty when it was not meant
      */
-    static String shortMeant(String typed, Lexicon lexicon, int idea) {
-        String name = lexicon.idea(idea);
-        if (name.startsWith("=")) {
-            return "";
+    static boolean isShortMeant(String typed, String full) {
+        if (full.length() >= 5) {
+            return isShortFor(typed, full);
         }
-        String full = name.toUpperCase(Locale.ROOT);
-        if (full.length() >= 5 && isShortFor(typed, full)) {
-            return full;
-        }
-        return typed.length() == 4 && full.length() == 4 && distance(typed, full, 1) <= 1 ? full : "";
+        return typed.length() == 4 && full.length() == 4 && distance(typed, full, 1) <= 1;
     }
 
     /** Whether a word of three letters or more is another with letters left out, the first kept. */
@@ -111,37 +104,46 @@ final class Spelling {
         return word.replace("RN", "M").replace("CL", "D").replace("VV", "W").replace("LI", "U");
     }
 
-    /** Letters to change, add, leave out or swap with the next; anything above the limit comes back as limit + 1. */
+    /**
+     * Letters to change, add, leave out or swap with the next; anything above the limit comes back as limit + 1. Only the
+     * cells that can stay within the limit are looked at.
+     */
     static int distance(String a, String b, int limit) {
-        if (Math.abs(a.length() - b.length()) > limit) {
+        int n = b.length();
+        if (Math.abs(a.length() - n) > limit) {
             return limit + 1;
         }
-        int[] two = new int[b.length() + 1];
-        int[] one = new int[b.length() + 1];
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            one[j] = j;
+        int far = limit + 1;
+        int[] two = new int[n + 1];
+        int[] one = new int[n + 1];
+        int[] row = new int[n + 1];
+        for (int j = 0; j <= n; j++) {
+            one[j] = Math.min(j, far);
         }
         for (int i = 1; i <= a.length(); i++) {
-            row[0] = i;
-            int least = i;
-            for (int j = 1; j <= b.length(); j++) {
-                boolean same = a.charAt(i - 1) == b.charAt(j - 1);
-                int cost = Math.min(one[j - 1] + (same ? 0 : 1), 1 + Math.min(one[j], row[j - 1]));
-                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+            int from = Math.max(1, i - limit);
+            int to = Math.min(n, i + limit);
+            row[from - 1] = from == 1 ? Math.min(i, far) : far;
+            int least = row[from - 1];
+            char c = a.charAt(i - 1);
+            for (int j = from; j <= to; j++) {
+                char d = b.charAt(j - 1);
+                int above = j < i + limit ? one[j] : far;
+                int cost = Math.min(one[j - 1] + (c == d ? 0 : 1), 1 + Math.min(above, row[j - 1]));
+                if (i > 1 && j > 1 && c == b.charAt(j - 2) && a.charAt(i - 2) == d) {
                     cost = Math.min(cost, two[j - 2] + 1);
                 }
-                row[j] = cost;
+                row[j] = Math.min(cost, far);
                 least = Math.min(least, cost);
             }
             if (least > limit) {
-                return limit + 1;
+                return far;
             }
             int[] spare = two;
             two = one;
             one = row;
             row = spare;
         }
-        return Math.min(one[b.length()], limit + 1);
+        return Math.min(one[n], far);
     }
 }

@@ -29,18 +29,27 @@ public final class Words {
     private final String text;
     private final char[] upper;
     private int count;
-    private int[] start = new int[24];
-    private int[] end = new int[24];
-    private int[] gap = new int[24];
-    private int[] number = new int[24];
-    private byte[] type = new byte[24];
-    private boolean[] ordinal = new boolean[24];
-    private @Nullable Known[] known = new Known[24];
-    private @Nullable String[] note = new String[24];
+    private int[] start;
+    private int[] end;
+    private int[] gap;
+    private int[] number;
+    private byte[] type;
+    private boolean[] ordinal;
+    private @Nullable Known[] known;
+    private @Nullable String[] note;
 
     private Words(String text) {
         this.text = text;
         upper = new char[text.length()];
+        int size = 4 + text.length() / 4;
+        start = new int[size];
+        end = new int[size];
+        gap = new int[size];
+        number = new int[size];
+        type = new byte[size];
+        ordinal = new boolean[size];
+        known = new Known[size];
+        note = new String[size];
         for (int i = 0; i < upper.length; i++) {
             char c = text.charAt(i);
             upper[i] = c < 128 ? (c >= 'a' && c <= 'z' ? (char) (c - 32) : c) : Character.toUpperCase(c);
@@ -491,16 +500,16 @@ public final class Words {
     private boolean smallEll(int word, Vocabulary vocabulary) {
         int from = start[word];
         int to = end[word];
-        boolean ell = false;
+        int ells = 0;
         for (int i = from; i < to; i++) {
             char c = text.charAt(i);
             if (c == 'l') {
-                ell = true;
+                ells++;
             } else if (!Character.isUpperCase(c)) {
                 return false;
             }
         }
-        if (!ell || to - from < 3) {
+        if (ells == 0 || to - from - ells < 2) {
             return false;
         }
         String meant = text.substring(from, to).replace('l', 'I');
