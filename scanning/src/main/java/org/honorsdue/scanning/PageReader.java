@@ -42,6 +42,11 @@ final class PageReader {
     /** A line less clear than this is no typing: a stain, a scrawl, the rest of a stamp. */
     private static final double TYPED = 0.55;
 
+    private static final double CLEAR = 0.85;
+
+    /** A box of which less than this share is on the picture is not read. */
+    static final double LEAST_SEEN = 0.7;
+
     private final LineChooser chooser;
     private final Vocabulary vocabulary;
 
@@ -62,7 +67,7 @@ final class PageReader {
         for (var box : layout.boxes()) {
             var entry = box.entry().orElse(null);
             var place = page.places().get(box);
-            if (entry == null || place == null || LEFT_ALONE.contains(entry) || outside(place)) {
+            if (entry == null || place == null || LEFT_ALONE.contains(entry) || page.seen(place) < LEAST_SEEN) {
                 continue;
             }
             var inner = layout.within(box);
@@ -83,7 +88,7 @@ final class PageReader {
         List<Leg> legs = List.of();
         for (var box : layout.boxes()) {
             var place = page.places().get(box);
-            if (place == null || outside(place)) {
+            if (place == null || page.seen(place) < LEAST_SEEN) {
                 continue;
             }
             var own = fields.stream()
@@ -128,18 +133,17 @@ final class PageReader {
         return EntryKind.of(field.entry);
     }
 
-    private static boolean outside(Area place) {
-        var seen = place.meet(new Area(0, 0, FormPage.WIDTH, FormPage.HEIGHT));
-        return seen.size() < 0.5 * place.size();
-    }
-
+    /** What was read of the lines; where some are clear, others that are no typing at all are left out. */
     private static List<LineChoice> choices(Field field, Map<TypedLine, LineChoice> read) {
         var choices = new ArrayList<LineChoice>();
         for (var line : field.lines) {
             var choice = read.get(line);
-            if (choice != null && !choice.text().isBlank() && choice.clearness() >= TYPED) {
+            if (choice != null && !choice.text().isBlank()) {
                 choices.add(choice);
             }
+        }
+        if (choices.stream().anyMatch(choice -> choice.clearness() >= CLEAR)) {
+            choices.removeIf(choice -> choice.clearness() < TYPED);
         }
         return choices;
     }
@@ -175,7 +179,7 @@ final class PageReader {
         for (int i = 0; i < columns.size(); i++) {
             for (var line : columns.get(i).lines) {
                 var choice = read.get(line);
-                if (choice != null && !choice.text().isBlank() && choice.clearness() >= TYPED) {
+                if (choice != null && !choice.text().isBlank()) {
                     cells.add(new Cell(i, line.baseline(), choice));
                 }
             }

@@ -24,6 +24,12 @@ import org.honorsdue.scanning.recognition.Tesseract;
  * reading only. Nothing leaves the machine.
  */
 public final class PaperScanner implements AutoCloseable {
+    /** Above this a form is taken without looking whether the picture holds two. */
+    private static final double CLEAR_LIKENESS = 0.6;
+
+    /** An entry less certain than this is called not made out. */
+    private static final double UNCLEAR = 0.02;
+
     private final LineReader reader;
     private final PageReader pageReader;
     private final ScanLimits limits;
@@ -91,16 +97,68 @@ public final class PaperScanner implements AutoCloseable {
     private boolean read(
             Gray picture, int number, int count, List<ScannedPaper> papers, List<Notice> notices, ScanWatcher watcher) {
         long begun = System.nanoTime();
-        var found = FormPage.find(picture);
-        if (found.isEmpty() || found.get().fit().likeness() < PageForm.LEAST_LIKENESS) {
-            notices.add(new Notice(
-                    Notice.Kind.NOT_THIS_FORM,
-                    "Page %d: no boxes of a WD AGO Form 53-55 or 53-98 were found. If it is one, photograph it flat,"
-                                    .formatted(number)
-                            + " whole and in even light; or type it in."));
+        var pages = found(picture);
+        if (pages.isEmpty()) {
+            notices.add(UnknownPage.notice(number, reader, picture));
             return watcher.goOn(number, count, 1);
         }
-        var page = found.get();
+        if (pages.size() > 1) {
+            notices.add(new Notice(
+                    Notice.Kind.SEVERAL_PAPERS,
+                    "Page %d: %d papers on one picture; each was read by itself. Check that they are one soldier's."
+                            .formatted(number, pages.size())));
+        }
+        for (int i = 0; i < pages.size(); i++) {
+            double share = (double) i / pages.size();
+            double each = 1.0 / pages.size();
+            boolean[] on = {true};
+            boolean[] late = {false};
+            say(pages.get(i), number, notices);
+            var paper = pageReader.read(pages.get(i), number, done -> {
+                late[0] = System.nanoTime() - begun > limits.timePerPage().toNanos();
+                on[0] = watcher.goOn(number, count, share + each * (0.2 + 0.8 * done));
+                return on[0] && !late[0];
+            });
+            papers.add(paper);
+            sayWhatIsNotMadeOut(paper, notices);
+            if (late[0]) {
+                notices.add(new Notice(
+                        Notice.Kind.OUT_OF_TIME,
+                        "Page %d: given up after %d seconds; the boxes read until then are kept."
+                                .formatted(number, limits.timePerPage().toSeconds())));
+                return true;
+            }
+            if (!on[0]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The form on the picture, or one on each half of it where the whole is none. */
+    private static List<FormPage> found(Gray picture) {
+        var whole = FormPage.find(picture);
+        if (whole.isPresent() && whole.get().fit().likeness() >= CLEAR_LIKENESS) {
+            return List.of(whole.get());
+        }
+        var halves = new ArrayList<FormPage>();
+        boolean wide = picture.width() > picture.height();
+        int width = wide ? picture.width() / 2 : picture.width();
+        int height = wide ? picture.height() : picture.height() / 2;
+        for (int half = 0; half < 2; half++) {
+            var part = picture.cut(wide ? half * width : 0, wide ? 0 : half * height, width, height, 255);
+            FormPage.find(part)
+                    .filter(page -> page.fit().likeness() >= CLEAR_LIKENESS)
+                    .ifPresent(halves::add);
+        }
+        if (!halves.isEmpty()) {
+            return halves;
+        }
+        return whole.filter(page -> page.fit().likeness() >= PageForm.LEAST_LIKENESS).stream()
+                .toList();
+    }
+
+    private static void say(FormPage page, int number, List<Notice> notices) {
         if (page.polarity() == Polarity.LIGHT_ON_DARK) {
             notices.add(
                     new Notice(Notice.Kind.DONE_TO_IT, "Page %d: white on black; read inverted.".formatted(number)));
@@ -110,21 +168,30 @@ public final class PaperScanner implements AutoCloseable {
                     Notice.Kind.DONE_TO_IT,
                     "Page %d: turned clockwise by %d degrees.".formatted(number, page.quarters() * 90)));
         }
-        boolean[] on = {true};
-        boolean[] late = {false};
-        var paper = pageReader.read(page, number, share -> {
-            late[0] = System.nanoTime() - begun > limits.timePerPage().toNanos();
-            on[0] = watcher.goOn(number, count, 0.2 + 0.8 * share);
-            return on[0] && !late[0];
-        });
-        if (late[0]) {
+        var missing = page.fit().layout().boxes().stream()
+                .filter(box -> page.places().containsKey(box)
+                        && page.seen(page.places().get(box)) < PageReader.LEAST_SEEN)
+                .map(box -> box.id())
+                .toList();
+        if (!missing.isEmpty()) {
             notices.add(new Notice(
-                    Notice.Kind.OUT_OF_TIME,
-                    "Page %d: given up after %d seconds; the boxes read until then are kept."
-                            .formatted(number, limits.timePerPage().toSeconds())));
+                    Notice.Kind.INCOMPLETE,
+                    "Page %d: part of the form is not on the picture; boxes %s were not read. The others are kept."
+                            .formatted(number, String.join(", ", missing))));
         }
-        papers.add(paper);
-        return on[0];
+    }
+
+    private static void sayWhatIsNotMadeOut(ScannedPaper paper, List<Notice> notices) {
+        var unclear = paper.entries().values().stream()
+                .filter(entry -> entry.confidence() < UNCLEAR && !entry.text().isBlank())
+                .map(entry -> entry.entry().key())
+                .toList();
+        if (!unclear.isEmpty()) {
+            notices.add(new Notice(
+                    Notice.Kind.HANDWRITING,
+                    "Page %d: not made out with any certainty (handwriting, a stamp or damage?): %s. Type these in."
+                            .formatted(paper.picture(), String.join(", ", unclear))));
+        }
     }
 
     @Override

@@ -44,6 +44,11 @@ final class LetterChoice {
         "DECEMBER"
     };
 
+    /** Letters and figures that one key served for, or that worn type does not tell apart. */
+    private static final List<String> LOOK_ALIKES = List.of("1lI", "0Oo", "5S", "8B", "2Z");
+
+    private static final double LOOK_ALIKE = 0.3;
+
     private static final List<String> HEIGHTS = heights();
 
     private static final String FIGURES = "0123456789";
@@ -69,7 +74,9 @@ final class LetterChoice {
     }
 
     LineChoice choose(EntryKind kind, String raw) {
-        debris();
+        if (kind == EntryKind.WORDS || kind == EntryKind.NAMES) {
+            debris(); // elsewhere the pattern of the entry says what belongs to it
+        }
         switch (kind) {
             case DATE -> date();
             case COUNT -> only(FIGURES + " ");
@@ -143,7 +150,7 @@ final class LetterChoice {
                     count++;
                     end += step;
                 }
-                boolean unsure = count > 0 && sure / count < (count <= 2 ? 0.85 : 0.62);
+                boolean unsure = count > 0 && sure / count < (count <= 2 ? 0.5 : 0.6);
                 if (!unsure || inked(end, step) < 3) {
                     break;
                 }
@@ -235,10 +242,9 @@ final class LetterChoice {
 
     /** Takes that reading of a stretch if the pictures speak nearly as well for it. */
     private void offer(int from, int[] reading, double givesWay) {
-        double behind = 0;
+        double behind = behind(from, reading);
         boolean differs = false;
         for (int k = 0; k < reading.length; k++) {
-            behind += ballot.score[from + k][letters[from + k]] - ballot.score[from + k][reading[k]];
             differs |= reading[k] != letters[from + k];
         }
         if (!differs) {
@@ -275,7 +281,7 @@ final class LetterChoice {
         if (letters().matches("(?i)[^0-9]*N[^0-9]*E[^0-9]*")) {
             words();
         } else {
-            only(FIGURES + "$., ");
+            only(FIGURES + "$. ");
         }
     }
 
@@ -443,9 +449,9 @@ final class LetterChoice {
         for (int i = from; i <= to; i++) {
             char letter = GlyphNet.LETTERS.charAt(letters[i]);
             figures += Character.isDigit(letter) ? 1 : 0;
-            capitals += Character.isLetter(letter) ? 1 : 0;
+            capitals += Character.isLetter(letter) && !likeFigure(letter) ? 1 : 0;
         }
-        if (figures > capitals) {
+        if (figures > 0 && figures > capitals) {
             number(from, to);
             return;
         }
@@ -462,10 +468,7 @@ final class LetterChoice {
         for (int shorter = 0; shorter <= length - wordLength + (wordLength == length ? 1 : 0); shorter++) {
             for (var word : words.ofLength(length - shorter)) {
                 var reading = cased(from, word);
-                double sum = 0;
-                for (int k = 0; k < reading.length; k++) {
-                    sum += ballot.score[from + k][reading[k]] - ballot.score[from + k][letters[from + k]];
-                }
+                double sum = -behind(from, reading);
                 if (shorter == 1) {
                     int stop = best(to, ".,");
                     sum += ballot.score[to][stop] - ballot.score[to][letters[to]];
@@ -519,8 +522,23 @@ final class LetterChoice {
     private double behind(int from, int[] reading) {
         double behind = 0;
         for (int k = 0; k < reading.length; k++) {
-            behind += ballot.score[from + k][letters[from + k]] - ballot.score[from + k][reading[k]];
+            double lost = ballot.score[from + k][letters[from + k]] - ballot.score[from + k][reading[k]];
+            // Many machines had one key for both; what the picture says between them weighs little.
+            behind += alike(letters[from + k], reading[k]) ? LOOK_ALIKE * lost : lost;
         }
         return behind;
+    }
+
+    private static boolean alike(int one, int other) {
+        for (var set : LOOK_ALIKES) {
+            if (set.indexOf(GlyphNet.LETTERS.charAt(one)) >= 0 && set.indexOf(GlyphNet.LETTERS.charAt(other)) >= 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean likeFigure(char letter) {
+        return "OoIlSBZ".indexOf(letter) >= 0;
     }
 }

@@ -20,12 +20,35 @@ import org.honorsdue.scanning.preparation.Straightening;
  * @param upright the page drawn anew, {@link #WIDTH} by {@link #HEIGHT}
  * @param toPicture from the upright page to the picture handed in
  * @param places where each box stands on the upright page, in its pixels
+ * @param pictureWidth of the picture handed in
+ * @param pictureHeight of the picture handed in
  */
 public record FormPage(
-        Polarity polarity, int quarters, FormFit fit, Gray upright, Homography toPicture, Map<FormPart, Area> places) {
+        Polarity polarity,
+        int quarters,
+        FormFit fit,
+        Gray upright,
+        Homography toPicture,
+        Map<FormPart, Area> places,
+        int pictureWidth,
+        int pictureHeight) {
     public static final int WIDTH = 2550;
     public static final int HEIGHT = 3300;
     private static final int LONG_SIDE = 1400;
+
+    /** The share of a stretch of the upright page that the picture really shows, 0 to 1. */
+    public double seen(Area place) {
+        int seen = 0;
+        for (int j = 0; j < 5; j++) {
+            for (int i = 0; i < 5; i++) {
+                var at = toPicture.apply(
+                        place.x() + place.width() * (i + 0.5) / 5, place.y() + place.height() * (j + 0.5) / 5);
+                boolean inside = at.x() >= 0 && at.y() >= 0 && at.x() < pictureWidth && at.y() < pictureHeight;
+                seen += inside ? 1 : 0;
+            }
+        }
+        return seen / 25.0;
+    }
 
     /** Empty when the picture is not ruled at all or nothing of a form is recognised; the likeness says how sure. */
     public static Optional<FormPage> find(Gray picture) {
@@ -67,7 +90,7 @@ public record FormPage(
                                 (at.bottom() - fit.moveY()) / fit.scaleY() * perY));
             }
         }
-        return new FormPage(polarity, form.quarters(), fit, upright, toPicture, places);
+        return new FormPage(polarity, form.quarters(), fit, upright, toPicture, places, dark.width(), dark.height());
     }
 
     /** From the page after turning by quarters to the page before. */

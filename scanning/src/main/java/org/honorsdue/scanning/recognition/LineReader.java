@@ -6,6 +6,9 @@ import org.honorsdue.scanning.picture.Gray;
 public interface LineReader extends AutoCloseable {
     Recognized read(Gray line);
 
+    /** All words of a whole page in any order; only to tell what kind of page it is. */
+    String words(Gray page);
+
     @Override
     void close();
 }

@@ -87,6 +87,21 @@ public final class Tesseract implements LineReader {
     }
 
     @Override
+    public String words(Gray page) {
+        engine.SetPageSegMode(tesseract.PSM_AUTO);
+        try (var pixels = new BytePointer(page.pixels())) {
+            engine.SetImage(pixels, page.width(), page.height(), 1, page.width());
+            engine.SetSourceResolution(150);
+            try (var text = engine.GetUTF8Text()) {
+                return text == null || text.isNull() ? "" : text.getString(StandardCharsets.UTF_8);
+            }
+        } finally {
+            engine.Clear();
+            engine.SetPageSegMode(tesseract.PSM_SINGLE_LINE);
+        }
+    }
+
+    @Override
     public void close() {
         engine.End();
         engine.close();
