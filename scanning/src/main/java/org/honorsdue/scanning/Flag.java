@@ -10,8 +10,8 @@ public enum Flag {
     REREAD("the first reading was another; it stands beside"),
     /** Part of what was read makes no sense in this entry: no word or day that is known there. */
     OUT_OF_PLACE("part of this is not understood"),
-    /** Something lies over the typing or the box reaches beyond the picture. */
-    DAMAGED("part of the box cannot be seen");
+    /** Ink stands in the box and nothing could be read of it. */
+    DAMAGED("something stands here that could not be read");
 
     private final String says;
 

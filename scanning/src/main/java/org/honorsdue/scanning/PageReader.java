@@ -56,7 +56,7 @@ final class PageReader {
     }
 
     /** The lines of one box or part of a box, before and after they are read. */
-    private record Field(Entry entry, FormPart part, Area place, List<TypedLine> lines) {}
+    private record Field(Entry entry, FormPart part, Area place, List<TypedLine> lines, boolean inked) {}
 
     /** @param goOn told the share done; when it says no, what was read so far is handed back */
     ScannedPaper read(FormPage page, int picture, DoublePredicate goOn) {
@@ -72,14 +72,14 @@ final class PageReader {
             }
             var inner = layout.within(box);
             if (inner.isEmpty()) {
-                fields.add(new Field(entry, box, place, lines.in(place)));
+                fields.add(new Field(entry, box, place, lines.in(place), lines.inked(place)));
             } else if (inner.get(0).kind() == FormPart.Kind.TICK) {
                 TickBoxes.ticked(page, inner).ifPresent(tick -> entries.put(entry, ticked(entry, tick, place)));
             } else {
                 for (var part : inner) {
                     var at = page.places().get(part);
                     if (at != null) {
-                        fields.add(new Field(part.entry().orElse(entry), part, at, lines.in(at)));
+                        fields.add(new Field(part.entry().orElse(entry), part, at, lines.in(at), lines.inked(at)));
                     }
                 }
             }
@@ -159,14 +159,21 @@ final class PageReader {
         for (var field : own) {
             var choices = choices(field, read);
             if (!box.entry().equals(Optional.of(field.entry))) {
-                entries.put(field.entry, entry(field.entry, choices, field.place, " "));
+                entries.put(field.entry, entry(field.entry, choices, field.place, " ", field.inked));
             } else if (!choices.isEmpty()) {
                 together.add(joined(choices, " "));
             }
         }
         if (box.entry().equals(Optional.of(own.get(0).entry))) {
             var between = own.get(0).entry == Entry.MUSTERING_OUT_PAY ? " / " : " ";
-            entries.put(own.get(0).entry, entry(own.get(0).entry, together, place, between));
+            entries.put(
+                    own.get(0).entry,
+                    entry(
+                            own.get(0).entry,
+                            together,
+                            place,
+                            between,
+                            own.stream().anyMatch(Field::inked)));
         }
     }
 
@@ -201,7 +208,14 @@ final class PageReader {
                 row.add(cells.get(i));
             }
         }
-        entries.put(Entry.SERVICE_OUTSIDE_US, entry(Entry.SERVICE_OUTSIDE_US, rows, place, "\n"));
+        entries.put(
+                Entry.SERVICE_OUTSIDE_US,
+                entry(
+                        Entry.SERVICE_OUTSIDE_US,
+                        rows,
+                        place,
+                        "\n",
+                        columns.stream().anyMatch(Field::inked)));
         return legs;
     }
 
@@ -232,9 +246,21 @@ final class PageReader {
         return new LineChoice(text, raw, alternatives, confidence, clearness);
     }
 
-    private ScannedEntry entry(Entry entry, List<LineChoice> lines, Area place, String between) {
+    /** Nothing was read; if ink stands there all the same, or figures are usual there, a person must look. */
+    private static ScannedEntry blank(Entry entry, Area place, boolean inked) {
+        var flags = EnumSet.noneOf(Flag.class);
+        if (inked) {
+            flags.add(Flag.DAMAGED);
+        }
+        if (EntryKind.of(entry).isFigures()) {
+            flags.add(Flag.FIGURES);
+        }
+        return new ScannedEntry(entry, "", "", List.of(), inked ? 0.5 : 0.95, flags, place);
+    }
+
+    private ScannedEntry entry(Entry entry, List<LineChoice> lines, Area place, String between, boolean inked) {
         if (lines.isEmpty()) {
-            return new ScannedEntry(entry, "", "", List.of(), 1, Set.of(), place);
+            return blank(entry, place, inked);
         }
         var whole = vocabulary.weigh(entry, joined(lines, between));
         var flags = EnumSet.noneOf(Flag.class);

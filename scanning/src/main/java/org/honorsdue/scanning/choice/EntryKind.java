@@ -22,6 +22,11 @@ public enum EntryKind {
     /** The clerk's usual words, abbreviations and orders. */
     WORDS;
 
+    /** Whether figures, and as a rule nothing else, stand there. */
+    public boolean isFigures() {
+        return this != NAMES && this != WORDS;
+    }
+
     public static EntryKind of(Entry entry) {
         return switch (entry) {
             case SEPARATED, DATE_OF_BIRTH, INDUCTED, ENLISTED, ENTERED_ACTIVE_SERVICE, ALLOTMENT_ENDS, NEXT_PREMIUM ->

@@ -23,6 +23,9 @@ public final class TypedLines {
     /** Captions are set in the upper part of a box: their last line stands above this depth. */
     private static final int CAPTION_DEPTH = 52;
 
+    /** Less ink than this, in pixels, is dirt. */
+    private static final int INKED = 70;
+
     /** Clean paper left around the line, in pixels. */
     static final int MARGIN = 14;
 
@@ -100,6 +103,21 @@ public final class TypedLines {
 
     /** The lines from top to bottom; none if the box holds no typing. */
     public List<TypedLine> in(Area box) {
+        var inside = typed(box);
+        var lines = new ArrayList<TypedLine>();
+        for (var row : rows(inside)) {
+            line(inside, row, box).ifPresent(lines::add);
+        }
+        return lines;
+    }
+
+    /** Whether anything at all stands in the box beside its caption. */
+    public boolean inked(Area box) {
+        return typed(box).stream().mapToInt(Mark::area).sum() >= INKED;
+    }
+
+    /** The marks in the box without those of its caption. */
+    private List<Mark> typed(Area box) {
         var inside = new ArrayList<Mark>();
         for (var mark : marks.marks) {
             if (mark.middleX() > box.x() + 2
@@ -112,11 +130,7 @@ public final class TypedLines {
         }
         var printed = caption(inside, box);
         inside.removeIf(mark -> printed.contains(mark.id()));
-        var lines = new ArrayList<TypedLine>();
-        for (var row : rows(inside)) {
-            line(inside, row, box).ifPresent(lines::add);
-        }
-        return lines;
+        return inside;
     }
 
     /** What is left of an upright rule at the side of the box. */
