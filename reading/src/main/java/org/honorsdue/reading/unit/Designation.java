@@ -1,6 +1,8 @@
 package org.honorsdue.reading.unit;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.honorsdue.reference.unit.Ordinal;
 import org.honorsdue.reference.unit.UnitKind;
 
@@ -12,6 +14,8 @@ import org.honorsdue.reference.unit.UnitKind;
  * @param broken the words as typed when something unread stands between them, else empty
  */
 record Designation(int number, String named, List<Word> words, List<UnitKind> kinds, boolean corrected, String broken) {
+    private static final Set<Word> BRACKETS_AFTER = EnumSet.of(Word.COMPANY, Word.BATTALION, Word.REGIMENT);
+
     /** The designation in full, in the words typed: {@code 391st Armored Field Artillery Battalion}. */
     String text() {
         if (!broken.isEmpty()) {
@@ -22,14 +26,30 @@ record Designation(int number, String named, List<Word> words, List<UnitKind> ki
         if (!named.isEmpty() && telling.get(0).role() == Word.Role.NAME) {
             telling = telling.subList(1, telling.size());
         }
-        for (Word word : telling) {
-            text.append(' ').append(word.title());
+        int sizeAt = lastSize(telling);
+        for (int i = 0; i < telling.size(); i++) {
+            boolean after = sizeAt >= 0 && i > sizeAt && sizeAt > 0;
+            text.append(after && i == sizeAt + 1 ? " (" : " ")
+                    .append(telling.get(i).title())
+                    .append(after && i == telling.size() - 1 ? ")" : "");
         }
         boolean sized = telling.stream().anyMatch(word -> word.role() == Word.Role.SIZE);
         if (kinds.size() == 1 && (!sized || kinds.get(0) == UnitKind.ARMY_AIR_FORCES_BASE_UNIT)) {
             return numberText() + " " + kinds.get(0).title();
         }
         return text.toString();
+    }
+
+    /** Where company, battalion or regiment stands; what follows it was written in brackets: Company (Aviation). */
+    private static int lastSize(List<Word> telling) {
+        for (int i = telling.size() - 1; i > 0; i--) {
+            if (BRACKETS_AFTER.contains(telling.get(i))) {
+                return telling.subList(i + 1, telling.size()).stream().noneMatch(word -> word.role() == Word.Role.SIZE)
+                        ? i
+                        : -1;
+            }
+        }
+        return -1;
     }
 
     private String numberText() {

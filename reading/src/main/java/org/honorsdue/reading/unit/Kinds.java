@@ -19,6 +19,9 @@ final class Kinds {
     /** With these TC is troop carrier; with anything else it is the Transportation Corps and adds nothing. */
     private static final Set<Word> FLYING = EnumSet.of(Word.SQUADRON, Word.GROUP, Word.WING, Word.COMMAND);
 
+    private static final Set<Word> MOVING =
+            EnumSet.of(Word.QUARTERMASTER, Word.PORT, Word.RAILWAY, Word.TRAFFIC, Word.TRUCK);
+
     private static final Map<Set<Word>, List<UnitKind>> BY_WORDS = new HashMap<>();
 
     static {
@@ -42,6 +45,8 @@ final class Kinds {
         mean("SERVICE COMMAND", SERVICE_COMMAND);
         mean("SERVICE", SERVICE_COMMAND);
         mean("SERVICE COMMAND UNIT", SERVICE_COMMAND_UNIT);
+        mean("SERVICE UNIT", SERVICE_COMMAND_UNIT);
+        mean("SPECIAL SERVICE FORCE", SPECIAL_FORCE);
 
         mean("INFANTRY", INFANTRY_REGIMENT, INFANTRY_BATTALION);
         mean("INFANTRY REGIMENT", INFANTRY_REGIMENT);
@@ -90,7 +95,7 @@ final class Kinds {
         mean("TANK_DESTROYER BATTALION", TANK_DESTROYER_BATTALION);
         mean("TANK_DESTROYER GROUP", TANK_DESTROYER_GROUP);
         mean("ARMORED RECONNAISSANCE BATTALION", ARMORED_RECONNAISSANCE_BATTALION);
-        mean("CAVALRY", CAVALRY_REGIMENT, CAVALRY_GROUP, CAVALRY_RECONNAISSANCE_SQUADRON);
+        mean("CAVALRY", CAVALRY_REGIMENT, CAVALRY_GROUP, CAVALRY_RECONNAISSANCE_SQUADRON, CAVALRY_DIVISION);
         mean("CAVALRY REGIMENT", CAVALRY_REGIMENT);
         mean("CAVALRY GROUP", CAVALRY_GROUP);
         mean("CAVALRY COMBAT_TEAM", CAVALRY_REGIMENT);
@@ -216,6 +221,7 @@ final class Kinds {
         mean("ORDNANCE COMPANY", ORDNANCE_LIGHT_MAINTENANCE_COMPANY, ORDNANCE_COMPANY);
         mean("ORDNANCE LIGHT MAINTENANCE", ORDNANCE_LIGHT_MAINTENANCE_COMPANY);
         mean("ORDNANCE LIGHT MAINTENANCE COMPANY", ORDNANCE_LIGHT_MAINTENANCE_COMPANY);
+        mean("LIGHT MAINTENANCE COMPANY", ORDNANCE_LIGHT_MAINTENANCE_COMPANY);
         mean("ORDNANCE LIGHT COMPANY", ORDNANCE_LIGHT_MAINTENANCE_COMPANY);
         mean("ORDNANCE MAINTENANCE COMPANY", ORDNANCE_LIGHT_MAINTENANCE_COMPANY, ORDNANCE_COMPANY);
         mean("ORDNANCE MEDIUM MAINTENANCE COMPANY", ORDNANCE_COMPANY);
@@ -262,6 +268,7 @@ final class Kinds {
         mean("PORT SURGICAL HOSPITAL", SURGICAL_HOSPITAL);
         mean("CONVALESCENT HOSPITAL", CONVALESCENT_HOSPITAL);
         mean("REPLACEMENT DEPOT", REPLACEMENT_DEPOT);
+        mean("REINFORCEMENT DEPOT", REPLACEMENT_DEPOT);
         mean("REPLACEMENT BATTALION", REPLACEMENT_BATTALION);
         mean("REPLACEMENT COMPANY", REPLACEMENT_COMPANY);
 
@@ -271,6 +278,9 @@ final class Kinds {
         mean("BOMBARDMENT GROUP", BOMBARDMENT_GROUP);
         mean("COMPOSITE GROUP", BOMBARDMENT_GROUP);
         mean("COMPOSITE UNIT", SPECIAL_FORCE);
+        mean("ATTACK GROUP", BOMBARDMENT_GROUP);
+        mean("FIGHTER BOMBARDMENT GROUP", FIGHTER_GROUP);
+        mean("FIGHTER BOMBARDMENT SQUADRON", FIGHTER_SQUADRON);
         mean("PURSUIT GROUP", FIGHTER_GROUP);
         mean("PURSUIT SQUADRON", FIGHTER_SQUADRON);
         mean("PHOTO GROUP", RECONNAISSANCE_GROUP);
@@ -288,6 +298,7 @@ final class Kinds {
         mean("FIGHTER SQUADRON", FIGHTER_SQUADRON);
         mean("TROOP_CARRIER SQUADRON", TROOP_CARRIER_SQUADRON);
         mean("AIR COMMANDO GROUP", AIR_COMMANDO_GROUP);
+        mean("AIR COMMANDO", AIR_COMMANDO_GROUP);
         mean("COMBAT CARGO GROUP", COMBAT_CARGO_GROUP);
         mean("AIR SERVICE GROUP", AIR_SERVICE_GROUP);
         mean("SERVICE GROUP", AIR_SERVICE_GROUP);
@@ -310,7 +321,8 @@ final class Kinds {
 
     /** The words that say which unit it is: without those that add nothing. */
     static List<Word> telling(List<Word> words) {
-        boolean flying = words.stream().anyMatch(FLYING::contains);
+        boolean flying =
+                words.stream().anyMatch(FLYING::contains) && words.stream().noneMatch(MOVING::contains);
         return words.stream()
                 .filter(word -> word.role() != Word.Role.NOISE)
                 .filter(word -> word != Word.TROOP_CARRIER || flying)

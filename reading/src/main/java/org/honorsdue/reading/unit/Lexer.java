@@ -9,10 +9,16 @@ import java.util.regex.Pattern;
 
 /** Cuts a typed line into tokens and puts slips of the typewriter right. */
 final class Lexer {
-    private static final Pattern PIECE =
-            Pattern.compile("(?:[A-Za-z]\\.){2,}[A-Za-z]?|[A-Za-z0-9][A-Za-z0-9']*|[/&()\\[\\]]");
+    private static final Pattern PIECE = Pattern.compile(
+            "\\b4\\.[25]\\b|(?:[A-Za-z]\\.){2,}[A-Za-z]?|[A-Za-z0-9]+(?:'[sS](?![A-Za-z]))?|[/&()\\[\\]]");
+    private static final Pattern CALIBER = Pattern.compile("4\\.[25]");
     private static final Pattern CASE_TURN = Pattern.compile("(?<=[a-z])(?<![0-9][lo]{1,2})(?=[A-Z])");
     private static final Pattern NUMBER_FIRST = Pattern.compile("^([0-9OIL]+)(.*)$");
+    private static final Pattern ONE_TYPED_AS_L = Pattern.compile("(?<=[0-9])l(?=$|[0-9lO])");
+    private static final Pattern FIRST_TYPED_AS_L = Pattern.compile("^l(?=[0-9O]|(?:ST|st|Oth|OTH)$)");
+    private static final Pattern NOUGHT_AT_END = Pattern.compile("(?<=[0-9])O(?=$)");
+    private static final Pattern FIVE_WITHIN = Pattern.compile("(?<=[0-9])S(?=[0-9])");
+    private static final Pattern TWO_WITHIN = Pattern.compile("(?<=[0-9])Z(?=[0-9])");
     private static final Pattern ORDINAL_WORD = Pattern.compile("^([OIL]+)(ST|ND|RD|TH)$");
     private static final Pattern ENDING = Pattern.compile("^(ST|ND|RD|D|TH)(.*)$");
     private static final int LONGEST_NUMBER = 5;
@@ -28,6 +34,9 @@ final class Lexer {
         var lexer = new Lexer(line);
         Matcher piece = PIECE.matcher(line);
         while (piece.find()) {
+            if (CALIBER.matcher(piece.group()).matches()) {
+                continue;
+            }
             lexer.piece(piece.group(), piece.start());
         }
         return Phrases.joined(withoutPostOffices(lexer.tokens));
@@ -38,7 +47,7 @@ final class Lexer {
         var kept = new ArrayList<Token>();
         boolean number = false;
         for (Token token : tokens) {
-            if (token.type() == Token.Type.UNKNOWN && token.typed().equals("APO")) {
+            if (token.type() == Token.Type.UNKNOWN && token.letter().equals("APO")) {
                 number = true;
             } else if (number && token.isNumber()) {
                 number = false;
@@ -61,18 +70,25 @@ final class Lexer {
                     run(piece.replace(".", "").toUpperCase(Locale.ROOT), start, start + piece.length());
                     return;
                 }
-                String bare = piece.replace("'", "");
+                String bare = FIRST_TYPED_AS_L.matcher(piece.replace("'", "")).replaceFirst("1");
                 if (Spelling.whole(bare.toUpperCase(Locale.ROOT)).isPresent()) {
-                    run(bare.toUpperCase(Locale.ROOT), start, start + piece.length());
+                    run(bare.toUpperCase(Locale.ROOT), start, start + bare.length());
                     return;
                 }
                 int at = start;
-                for (String part : CASE_TURN.split(piece)) {
-                    run(part.replace("'", "").toUpperCase(Locale.ROOT), at, at + part.length());
+                for (String part : CASE_TURN.split(bare)) {
+                    run(slipsOfNumbers(part), at, at + part.length());
                     at += part.length();
                 }
             }
         }
+    }
+
+    /** Within and after digits a small l is a one, as typewriters had it, O a nought, S a five and Z a two. */
+    private static String slipsOfNumbers(String part) {
+        String number = ONE_TYPED_AS_L.matcher(part).replaceAll("1");
+        number = NOUGHT_AT_END.matcher(number.toUpperCase(Locale.ROOT)).replaceAll("0");
+        return TWO_WITHIN.matcher(FIVE_WITHIN.matcher(number).replaceAll("5")).replaceAll("2");
     }
 
     private void sign(Token.Type type, int at) {
@@ -210,13 +226,20 @@ final class Lexer {
 
     private void letters(String run, int start, int end) {
         if (run.length() == 1) {
-            String typed = end - start == 1 ? line.substring(start, end) : run;
+            String typed = end - start == 1 && end <= line.length() ? line.substring(start, end) : run;
+            if (!typed.equalsIgnoreCase(run)) {
+                typed = run;
+            }
             tokens.add(new Token(Token.Type.LETTER, null, 0, false, false, start, end, typed));
             return;
         }
         Optional<List<Word>> whole = Spelling.whole(run);
         if (whole.isPresent()) {
             words(whole.orElseThrow(), false, start, end);
+            return;
+        }
+        if (Phrases.isSpokenLetter(run) || NumberWords.isComponent(run) || Spelling.isProper(run)) {
+            unknown(run, start, end);
             return;
         }
         Matcher ordinalWord = ORDINAL_WORD.matcher(run);
@@ -289,6 +312,8 @@ final class Lexer {
     }
 
     private void unknown(String run, int start, int end) {
-        tokens.add(new Token(Token.Type.UNKNOWN, null, 0, false, false, start, end, run));
+        String typed = start <= end && end <= line.length() ? line.substring(start, end) : run;
+        tokens.add(new Token(
+                Token.Type.UNKNOWN, null, 0, false, false, start, end, typed.equalsIgnoreCase(run) ? typed : run));
     }
 }

@@ -16,9 +16,13 @@ final class LineParts {
     private static final int HIGHEST_BATTALION = 4;
     private static final Pattern COMBAT_COMMAND = Pattern.compile("CC[ABR]");
     private static final int HIGHEST_PART = 9;
+    private static final int HIGHEST_STAFF_SECTION = 5;
+    private static final int LONGEST_ABBREVIATION = 4;
+    private static final UnitPart MEDICAL_DETACHMENT = new UnitPart("medical-detachment");
+    private static final Set<Integer> CALIBERS = Set.of(37, 40, 57, 75, 76, 90, 105, 120, 155, 240);
     private static final List<String> OFFICES = List.of("artillery", "trains", "special-troops");
     private static final Set<Word> NUMBERED_PARTS =
-            EnumSet.of(Word.PLATOON, Word.COMPANY, Word.REGIMENT, Word.SECTION, Word.BATTERY, Word.TROOP);
+            EnumSet.of(Word.PLATOON, Word.COMPANY, Word.REGIMENT, Word.SECTION, Word.BATTERY, Word.TROOP, Word.SQUAD);
 
     final List<UnitPart> parts = new ArrayList<>();
     /** Unnumbered words that name a part; kept to find a division's own signal company and the like. */
@@ -33,6 +37,21 @@ final class LineParts {
     boolean doubtful;
 
     private static final Set<Word> LETTERED_TOO = EnumSet.of(Word.SQUADRON, Word.DETACHMENT, Word.SECTION, Word.FLIGHT);
+    private static final Set<Word> OWN_SIZES =
+            EnumSet.of(Word.COMPANY, Word.BATTALION, Word.GROUP, Word.TROOP, Word.SQUADRON, Word.DEPOT, Word.UNIT);
+    private static final Set<Word> SERVICES = EnumSet.of(
+            Word.QUARTERMASTER,
+            Word.SIGNAL,
+            Word.ORDNANCE,
+            Word.ENGINEER,
+            Word.CHEMICAL,
+            Word.MILITARY_POLICE,
+            Word.MEDICAL,
+            Word.TRANSPORTATION,
+            Word.PORT,
+            Word.RAILWAY,
+            Word.AMPHIBIAN,
+            Word.PRISONER);
     private static final Set<Word> LINE_ARMS = EnumSet.of(
             Word.INFANTRY,
             Word.FIELD_ARTILLERY,
@@ -84,7 +103,13 @@ final class LineParts {
     }
 
     private void unknown(Token token) {
-        if (COMBAT_COMMAND.matcher(token.typed()).matches()) {
+        if (token.letter().equals("CC") && type(1, Token.Type.LETTER)) {
+            parts.add(
+                    new UnitPart("combat-command-" + tokens.get(at + 1).letter().toLowerCase(Locale.ROOT)));
+            at++;
+        } else if (token.letter().equals("MD") && at == 0 && type(1, Token.Type.NUMBER)) {
+            parts.add(MEDICAL_DETACHMENT);
+        } else if (COMBAT_COMMAND.matcher(token.letter()).matches()) {
             parts.add(
                     new UnitPart("combat-command-" + token.typed().substring(2).toLowerCase(Locale.ROOT)));
         } else {
@@ -135,9 +160,20 @@ final class LineParts {
             at += word(3, Word.PLATOON) ? 4 : 3;
             return;
         }
+        if (and && token.letter().equals("A") && tokens.get(at + 2).letter().equals("P") && word(3, Word.PLATOON)) {
+            parts.add(new UnitPart("ammunition-and-pioneer-platoon"));
+            at += 4;
+            return;
+        }
         if (and && token.letter().equals("H") && tokens.get(at + 2).letter().equals("H")) {
             parts.add(new UnitPart("headquarters-company"));
             at += letteredWord(3) || word(3, Word.SQUADRON) || word(3, Word.DETACHMENT) ? 4 : 3;
+            return;
+        }
+        if (isStaffSection(token)) {
+            int number = tokens.get(at + 1).number();
+            parts.add(new UnitPart(token.letter().toLowerCase(Locale.ROOT) + number + "-section"));
+            at += word(2, Word.SECTION) ? 3 : 2;
             return;
         }
         boolean inBrackets = type(-1, Token.Type.OPEN) && type(1, Token.Type.CLOSE);
@@ -152,8 +188,39 @@ final class LineParts {
             at++;
             return;
         }
+        boolean last = at + 1 == tokens.size() && at > 0 && token.letter().charAt(0) <= 'M';
+        if (last && parts.stream().noneMatch(UnitPart::isLettered) && lastHasCompanies()) {
+            parts.add(new UnitPart("company-" + token.letter().toLowerCase(Locale.ROOT)));
+            bareLetter = true;
+            at++;
+            return;
+        }
+        doubtful |= letteredWord(2) || type(1, Token.Type.LETTER);
         unread.add(token.typed());
         at++;
+    }
+
+    /** "157 Inf L": a letter at the end after a unit that had companies. */
+    private boolean lastHasCompanies() {
+        if (designations.isEmpty()) {
+            return false;
+        }
+        List<UnitKind> kinds = designations.get(designations.size() - 1).kinds();
+        return !kinds.isEmpty()
+                && kinds.get(0).hasLetteredParts()
+                && (kinds.get(0).echelon() == Echelon.REGIMENT || kinds.get(0).echelon() == Echelon.BATTALION);
+    }
+
+    /** "G-2 Sec", "S-3": a staff section of a headquarters. */
+    private boolean isStaffSection(Token token) {
+        boolean staff = token.letter().equals("G") || token.letter().equals("S");
+        return staff
+                && peek(1).filter(number -> number.isNumber()
+                                && !number.ordinal()
+                                && number.number() <= HIGHEST_STAFF_SECTION
+                                && number.start() == token.end() + 1)
+                        .isPresent()
+                && (word(2, Word.SECTION) || word(2, Word.HEADQUARTERS));
     }
 
     /** In {@code C Btry B ...} the word belongs to the second letter; not met, yet harmless to ask. */
@@ -189,8 +256,11 @@ final class LineParts {
             return;
         }
         if (letteredWord(0) && type(1, Token.Type.NUMBER) && companyOne()) {
-            parts.add(new UnitPart((tokens.get(at).is(Word.COMPANY) ? "company" : "battery") + "-i"));
-            notes.add("\"%s 1\" read as the letter I.".formatted(tokens.get(at).typed()));
+            String letter = tokens.get(at + 1).number() == 1 ? "I" : "B";
+            parts.add(new UnitPart(
+                    (tokens.get(at).is(Word.COMPANY) ? "company-" : "battery-") + letter.toLowerCase(Locale.ROOT)));
+            notes.add("\"%s %s\" read as the letter %s."
+                    .formatted(tokens.get(at).typed(), tokens.get(at + 1).typed(), letter));
             corrected = true;
             at += 2;
             return;
@@ -257,6 +327,10 @@ final class LineParts {
         Token name = tokens.get(at++);
         var words = new ArrayList<Word>();
         words.add(name.meant());
+        boolean alone = at == tokens.size() || !tokens.get(at).isWord();
+        if (name.is(Word.AMERICAL) && alone) {
+            words.add(Word.DIVISION);
+        }
         while (at < tokens.size()
                 && tokens.get(at).isWord()
                 && tokens.get(at).meant().role() == Word.Role.SIZE
@@ -272,11 +346,18 @@ final class LineParts {
             case WORD ->
                 at == start
                         || !(letteredWord(0) && type(1, Token.Type.LETTER))
+                                && !smallPartEnded(start)
                                 && !token.is(Word.ATTACHED)
                                 && !breaksRun(token.meant());
             case AMPERSAND, SLASH -> true;
             case NUMBER, LETTER, UNKNOWN, OPEN, CLOSE -> false;
         };
+    }
+
+    /** "Wire Sec Hq Btry": a platoon or section with its name ends there; what follows is another part. */
+    private boolean smallPartEnded(int start) {
+        Token before = tokens.get(at - 1);
+        return at - start > 1 && (before.is(Word.PLATOON) || before.is(Word.SECTION) || before.is(Word.SQUAD));
     }
 
     private static boolean breaksRun(Word word) {
@@ -285,6 +366,10 @@ final class LineParts {
 
     private void takeUnnumbered(List<Word> words, String typed) {
         if (numberComesLast(words) || bearsName(words)) {
+            return;
+        }
+        if (words.equals(List.of(Word.MEDICAL)) && typed.equalsIgnoreCase("medics")) {
+            parts.add(MEDICAL_DETACHMENT);
             return;
         }
         Optional<UnitPart> part = PartNames.of(words);
@@ -306,6 +391,12 @@ final class LineParts {
         if (!bare || words.contains(Word.HEADQUARTERS)) {
             return false;
         }
+        if (at + 1 == tokens.size() && isOwnUnit(words)) {
+            Token number = tokens.get(at++);
+            designations.add(
+                    new Designation(number.number(), "", List.copyOf(words), Kinds.of(words), number.corrected(), ""));
+            return true;
+        }
         for (int from = 0; from < words.size(); from++) {
             List<Word> ending = List.copyOf(words.subList(from, words.size()));
             List<UnitKind> kinds = Kinds.of(ending);
@@ -321,6 +412,13 @@ final class LineParts {
         return false;
     }
 
+    /** "QM Gas Sup Co 3877": words of a service with their size, which no unit of the line had as a part. */
+    private static boolean isOwnUnit(List<Word> words) {
+        boolean service = words.stream().anyMatch(SERVICES::contains);
+        boolean sized = words.stream().anyMatch(OWN_SIZES::contains);
+        return service && sized && words.size() > 2 && PartNames.ofRest(words).isEmpty();
+    }
+
     /** "Lawson Gen Hosp": a hospital in the United States bore a name. */
     private boolean bearsName(List<Word> words) {
         if (!words.contains(Word.HOSPITAL) || Kinds.of(words).isEmpty() || unread.isEmpty()) {
@@ -331,11 +429,15 @@ final class LineParts {
         return true;
     }
 
+    private static boolean isName(Token token) {
+        return token.type() == Token.Type.UNKNOWN || token.isWord() && token.corrected();
+    }
+
     /** The unread words just before a named hospital, which are its name. */
     private String nameBefore(List<Word> words) {
         var name = new StringBuilder();
         int before = at - words.size() - 1;
-        while (before >= 0 && tokens.get(before).type() == Token.Type.UNKNOWN && !unread.isEmpty()) {
+        while (before >= 0 && isName(tokens.get(before)) && !unread.isEmpty()) {
             String word = unread.remove(unread.size() - 1);
             name.insert(0, (name.isEmpty() ? "" : " "))
                     .insert(0, word.charAt(0) + word.substring(1).toLowerCase(Locale.ROOT));
@@ -344,10 +446,10 @@ final class LineParts {
         return name.isEmpty() ? unread.remove(unread.size() - 1) : name.toString();
     }
 
-    /** "Co 1 331st Inf": a number one without ending that a numbered unit follows. */
+    /** "Co 1 331st Inf", "Btry 8 391st FA": a one for I or an eight for B without ending that a numbered unit follows. */
     private boolean companyOne() {
         Token one = tokens.get(at + 1);
-        return one.number() == 1 && !one.ordinal() && type(2, Token.Type.NUMBER);
+        return (one.number() == 1 || one.number() == 8) && !one.ordinal() && type(2, Token.Type.NUMBER);
     }
 
     private void numbered() {
@@ -365,12 +467,20 @@ final class LineParts {
             }
             return;
         }
+        if (!number.ordinal()
+                && CALIBERS.contains(number.number())
+                && !designations.isEmpty()
+                && (word(0, Word.HOWITZER) || word(0, Word.GUN))) {
+            at++;
+            return;
+        }
         var words = new ArrayList<Word>();
         var wording = new StringBuilder();
         boolean broken = false;
         while (at < tokens.size() && continuesDesignation(words)) {
             Token token = tokens.get(at);
-            if (token.is(Word.WOMENS_ARMY_CORPS) && type(-1, Token.Type.OPEN)) {
+            boolean bracketed = token.is(Word.SPECIAL) && type(1, Token.Type.CLOSE);
+            if ((bracketed || token.is(Word.WOMENS_ARMY_CORPS)) && type(-1, Token.Type.OPEN)) {
                 at++;
                 continue;
             }
@@ -389,9 +499,12 @@ final class LineParts {
                 wording.append(" Airborne");
                 at += 2;
             } else if (token.type() == Token.Type.UNKNOWN) {
+                String typed = token.typed();
                 wording.append(' ')
-                        .append(token.typed().charAt(0))
-                        .append(token.typed().substring(1).toLowerCase(Locale.ROOT));
+                        .append(
+                                typed.length() <= LONGEST_ABBREVIATION || !typed.equals(token.letter())
+                                        ? typed
+                                        : typed.charAt(0) + typed.substring(1).toLowerCase(Locale.ROOT));
                 broken = true;
             }
             at++;
@@ -399,6 +512,13 @@ final class LineParts {
         if (words.size() == 1 && NUMBERED_PARTS.contains(words.get(0)) && number.number() <= HIGHEST_PART) {
             parts.add(new UnitPart(words.get(0).name().toLowerCase(Locale.ROOT) + "-" + number.number()));
             return;
+        }
+        if (type(0, Token.Type.UNKNOWN)
+                && words.stream().anyMatch(SERVICES::contains)
+                && words.stream().noneMatch(word -> word.role() == Word.Role.SIZE)) {
+            doubtful = true;
+            notes.add("\"%s\" after the arm was not read; it may make it another unit."
+                    .formatted(tokens.get(at).typed()));
         }
         designate(number, words, broken ? wording.toString().strip() : "");
     }

@@ -32,6 +32,10 @@ public final class OrganizationReader {
     private static final Set<Word> SPECIAL_ARMS =
             EnumSet.of(Word.ARMORED, Word.PARACHUTE, Word.GLIDER, Word.AIRBORNE, Word.AMPHIBIAN, Word.MOUNTAIN);
 
+    private static final int BATTALIONS_OF_REGIMENT = 4;
+    /** A size alone, as in "578 Sq", that a larger unit typed beside it may complete. */
+    private static final Set<Word> SIZES = EnumSet.of(Word.BATTALION, Word.SQUADRON, Word.GROUP, Word.REGIMENT);
+
     private static final String ARTILLERY_PART = "division-artillery-";
 
     private final UnitTables tables;
@@ -55,6 +59,10 @@ public final class OrganizationReader {
             }
             if (!unit.nickname().isEmpty()) {
                 name(names, unit.nickname(), unit);
+                if (unit.kind().echelon() == Echelon.DIVISION) {
+                    name(names, unit.nickname() + " Division", unit);
+                    name(names, unit.nickname().replaceAll("s$", "") + " Division", unit);
+                }
             }
             for (String alias : unit.aliases()) {
                 name(names, alias, unit);
@@ -173,6 +181,9 @@ public final class OrganizationReader {
         if (part.isBattalion()) {
             return 2;
         }
+        if (part.id().startsWith("squad-")) {
+            return -1;
+        }
         return part.id().contains("platoon") || part.id().contains("section") ? 0 : 1;
     }
 
@@ -199,6 +210,17 @@ public final class OrganizationReader {
                 Certainty.DOUBTFUL);
     }
 
+    /** "Hq Co 3 508 PIR": a small number without words beside a regiment. */
+    private static boolean isBareBattalion(Designation designation, LineParts line) {
+        return designation.words().isEmpty()
+                && designation.broken().isEmpty()
+                && designation.number() <= BATTALIONS_OF_REGIMENT
+                && line.parts.stream().noneMatch(UnitPart::isBattalion)
+                && line.designations.stream()
+                        .anyMatch(other ->
+                                !other.kinds().isEmpty() && other.kinds().get(0).echelon() == Echelon.REGIMENT);
+    }
+
     /** Third battalion of something: a part once something else is named. */
     private static void takeBattalions(LineParts line) {
         if (line.designations.size() < 2) {
@@ -206,7 +228,9 @@ public final class OrganizationReader {
         }
         var rest = new ArrayList<Designation>();
         for (Designation designation : line.designations) {
-            if (designation.isBattalionOfRegiment()) {
+            if (isBareBattalion(designation, line)) {
+                line.parts.add(UnitPart.battalion(designation.number()));
+            } else if (designation.isBattalionOfRegiment()) {
                 line.parts.add(new UnitPart((designation.words().get(0) == Word.SQUADRON ? "squadron-" : "battalion-")
                         + designation.number()));
             } else {
@@ -221,8 +245,15 @@ public final class OrganizationReader {
 
     /** A designation and the units of the tables it may be. */
     private record Resolved(Designation designation, List<Unit> units, List<String> notes) {
+        /** A number without words is never sure by itself, however few units bore it. */
         boolean certain() {
-            return units.size() == 1;
+            return units.size() == 1 && (!bare() || !notes.isEmpty());
+        }
+
+        boolean bare() {
+            return designation.words().isEmpty()
+                    && designation.broken().isEmpty()
+                    && designation.named().isEmpty();
         }
 
         Echelon echelon() {
@@ -313,14 +344,15 @@ public final class OrganizationReader {
         return designation.words().equals(List.of(Word.ARMORED));
     }
 
-    /** "32nd Armd" with a company is the regiment; without one it may be the division. */
+    /** "32nd Armd" with a company is the regiment, with a combat command the division; else it may be either. */
     private static List<Unit> byParts(List<Unit> units, LineParts line) {
+        boolean command = line.parts.stream().anyMatch(part -> part.id().startsWith("combat-command"));
         boolean lettered = line.parts.stream().anyMatch(part -> part.isLettered() || part.isBattalion());
-        return lettered
-                ? units.stream()
-                        .filter(unit -> unit.kind().echelon() == Echelon.REGIMENT)
-                        .toList()
-                : units;
+        if (!command && !lettered) {
+            return units;
+        }
+        Echelon wanted = command ? Echelon.DIVISION : Echelon.REGIMENT;
+        return units.stream().filter(unit -> unit.kind().echelon() == wanted).toList();
     }
 
     /** A regiment where there was one; else a troop is of the squadron, and without a troop the group is meant. */
@@ -346,22 +378,33 @@ public final class OrganizationReader {
         boolean lettered = parts.stream().anyMatch(UnitPart::isLettered);
         return units.stream()
                 .filter(unit -> !battalion || unit.kind().echelon() == Echelon.REGIMENT)
-                .filter(unit -> !lettered
-                        || unit.kind().echelon() == Echelon.REGIMENT
-                        || unit.kind().echelon() == Echelon.BATTALION)
+                .filter(unit -> !lettered || canHaveLettered(unit.kind(), parts))
                 .toList();
+    }
+
+    private static boolean canHaveLettered(UnitKind kind, List<UnitPart> parts) {
+        boolean sized = kind.echelon() == Echelon.REGIMENT || kind.echelon() == Echelon.BATTALION;
+        return sized
+                && kind.hasLetteredParts()
+                && parts.stream()
+                        .filter(UnitPart::isLettered)
+                        .allMatch(part ->
+                                part.id().startsWith("company-") || part.id().startsWith(kind.letteredPart() + "-"));
     }
 
     /** Where several units fit, a parent typed beside them decides. */
     private List<Resolved> settleByParents(List<Resolved> resolved, LineParts line) {
         var settled = new ArrayList<Resolved>();
         for (Resolved one : resolved) {
-            if (one.units().size() < 2) {
+            List<Unit> possible = ofSizeAlone(one.designation()).orElse(one.units());
+            boolean sizeAlone = one.units().isEmpty() && !possible.isEmpty();
+            boolean settling = sizeAlone || one.bare() && !possible.isEmpty();
+            if (possible.size() < 2 && !settling) {
                 settled.add(one);
                 continue;
             }
             var fitting = new ArrayList<Unit>();
-            for (Unit unit : one.units()) {
+            for (Unit unit : possible) {
                 Set<String> above = ancestry.everAbove(unit.id());
                 boolean fits = resolved.stream()
                         .filter(other -> other != one && other.certain())
@@ -370,15 +413,29 @@ public final class OrganizationReader {
                     fitting.add(unit);
                 }
             }
-            if (fitting.size() == 1 && one.designation().words().isEmpty()) {
+            if (fitting.size() == 1 && settling) {
                 line.corrected = true;
                 settled.add(new Resolved(
                         one.designation(), fitting, List.of("No arm typed: taken from the larger unit beside it.")));
             } else {
-                settled.add(fitting.isEmpty() ? one : new Resolved(one.designation(), fitting, one.notes()));
+                settled.add(
+                        fitting.isEmpty() || sizeAlone ? one : new Resolved(one.designation(), fitting, one.notes()));
             }
         }
         return settled;
+    }
+
+    /** The units of a number with a size and no arm typed, when the designation is such. */
+    private Optional<List<Unit>> ofSizeAlone(Designation designation) {
+        List<Word> telling = Kinds.telling(designation.words());
+        if (telling.size() != 1
+                || !SIZES.contains(telling.get(0))
+                || !designation.kinds().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(tables.numbered(designation.number()).stream()
+                .filter(unit -> unit.kind().title().endsWith(telling.get(0).title()))
+                .toList());
     }
 
     private OrganizationReading compose(String typed, LineParts line, List<Resolved> resolved) {
@@ -390,6 +447,7 @@ public final class OrganizationReader {
         if (resolved.stream().anyMatch(one -> !one.notes().isEmpty())) {
             line.corrected = true;
         }
+        line.doubtful |= sorted.stream().skip(1).anyMatch(one -> one.bare() && !one.certain());
         List<Unit> typedParents = sorted.subList(1, sorted.size()).stream()
                 .filter(Resolved::certain)
                 .map(parent -> parent.units().get(0))
@@ -421,7 +479,7 @@ public final class OrganizationReader {
                     line.unread,
                     certainty(line));
         }
-        if (main.units().size() > 1) {
+        if (!main.units().isEmpty()) {
             return new OrganizationReading(
                     typed,
                     Outcome.AMBIGUOUS,

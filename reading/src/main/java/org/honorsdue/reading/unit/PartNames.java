@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.honorsdue.reference.unit.UnitPart;
@@ -49,6 +50,11 @@ final class PartNames {
             Word.BASE,
             Word.REAR,
             Word.FORWARD);
+
+    /** Names of two things, typed with or without the "and". */
+    private static final Map<String, String> PAIRED = Map.of(
+            "ammunition-pioneer-platoon", "ammunition-and-pioneer-platoon",
+            "intelligence-reconnaissance-platoon", "intelligence-and-reconnaissance-platoon");
 
     private PartNames() {}
 
@@ -100,7 +106,7 @@ final class PartNames {
         for (Word word : kept) {
             id.append(id.isEmpty() ? "" : "-").append(slug(word));
         }
-        return Optional.of(new UnitPart(id.toString()));
+        return Optional.of(new UnitPart(PAIRED.getOrDefault(id.toString(), id.toString())));
     }
 
     private static boolean isOffice(List<Word> kept) {

@@ -3,6 +3,7 @@ package org.honorsdue.reading.unit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -11,8 +12,14 @@ import org.jspecify.annotations.Nullable;
 /** Words that belong together: field + artillery, tank + destroyer, F + A. */
 final class Phrases {
     private static final Set<Word> LETTERED = Set.of(Word.COMPANY, Word.BATTERY, Word.TROOP);
+    private static final Set<String> ENDINGS = Set.of("ST", "ND", "RD", "TH");
+    private static final Set<String> SPOKEN = Set.of(
+            "ABLE", "BAKER", "CHARLIE", "CHARLEY", "DOG", "EASY", "FOX", "GEORGE", "HOW", "ITEM", "KING", "LOVE",
+            "MIKE");
     private static final Set<Word> ARMS_BEFORE =
             EnumSet.of(Word.ENGINEER, Word.ARMORED, Word.PARACHUTE, Word.GLIDER, Word.AIRBORNE, Word.FIELD);
+    private static final Set<Word> MENDED =
+            EnumSet.of(Word.SALVAGE, Word.TIRE, Word.DEPOT, Word.SIGNAL, Word.RECLAMATION);
     private static final Set<Word> COMPOSITES = Set.of(Word.GROUP, Word.UNIT, Word.SQUADRON, Word.WING);
     private static final Set<Word> ROMAN_BEFORE = Set.of(
             Word.CORPS,
@@ -43,6 +50,7 @@ final class Phrases {
             Map.entry(List.of(Word.BOMBARDMENT, Word.DISPOSAL), Word.BOMB_DISPOSAL),
             Map.entry(List.of(Word.BOMBARDMENT, Word.DISPENSARY), Word.BOMB_DISPOSAL),
             Map.entry(List.of(Word.BOMBARDMENT, Word.COMMAND), Word.BOMBER_COMMAND),
+            Map.entry(List.of(Word.TRANSPORTATION, Word.CORPS), Word.TRANSPORTATION_CORPS),
             Map.entry(List.of(Word.SPECIAL, Word.TROOP), Word.SPECIAL_TROOPS));
 
     private Phrases() {}
@@ -56,7 +64,7 @@ final class Phrases {
     }
 
     static List<Token> joined(List<Token> tokens) {
-        return pairs(inContext(romans(singleLetters(tokens))));
+        return pairs(inContext(romans(singleLetters(spokenLetters(inWords(withEndings(tokens)))))));
     }
 
     /** Abbreviations that take their meaning from their neighbours. */
@@ -66,9 +74,119 @@ final class Phrases {
             Token token = tokens.get(i);
             Word before = i == 0 ? null : lastWord(read);
             Word next = wordAt(tokens, i + 1);
-            read.add(inContext(token, before, next));
+            if (token.is(Word.SQUADRON) && typed(token).equals("SQUAD") && platoonFollows(tokens, i)) {
+                read.add(token.as(Word.SQUAD));
+            } else if (token.is(Word.AIR) && afterNumber(read) && endsThere(tokens, i)) {
+                read.add(token.as(Word.ARMORED));
+                read.add(token.as(Word.INFANTRY));
+                read.add(token.as(Word.REGIMENT));
+            } else {
+                read.add(inContext(token, before, next));
+            }
         }
         return read;
+    }
+
+    private static boolean platoonFollows(List<Token> tokens, int from) {
+        return tokens.subList(from, tokens.size()).stream().anyMatch(token -> token.is(Word.PLATOON));
+    }
+
+    private static boolean endsThere(List<Token> tokens, int i) {
+        return i + 1 == tokens.size() || isLettered(tokens.get(i + 1));
+    }
+
+    private static boolean afterNumber(List<Token> read) {
+        return !read.isEmpty() && read.get(read.size() - 1).isNumber();
+    }
+
+    private static String typed(Token token) {
+        return token.typed().toUpperCase(Locale.ROOT);
+    }
+
+    /** "331 st": an ending typed apart from its number. */
+    private static List<Token> withEndings(List<Token> tokens) {
+        var read = new ArrayList<Token>();
+        for (Token token : tokens) {
+            Token last = read.isEmpty() ? null : read.get(read.size() - 1);
+            boolean ending = token.type() == Token.Type.UNKNOWN && ENDINGS.contains(typed(token));
+            if (ending && last != null && last.isNumber() && !last.ordinal()) {
+                read.set(read.size() - 1, numberOf(last.number(), last, token, last.corrected()));
+            } else {
+                read.add(token);
+            }
+        }
+        return read;
+    }
+
+    private static Token numberOf(int value, Token first, Token last, boolean corrected) {
+        return new Token(
+                Token.Type.NUMBER,
+                null,
+                value,
+                true,
+                corrected,
+                first.start(),
+                last.end(),
+                first.typed() + " " + last.typed());
+    }
+
+    /** "Three Hundred Thirty First": a number written out that ends in an ordinal. */
+    private static List<Token> inWords(List<Token> tokens) {
+        var read = new ArrayList<Token>();
+        int i = 0;
+        while (i < tokens.size()) {
+            int end = i;
+            while (end < tokens.size() && isComponent(tokens.get(end))) {
+                end++;
+            }
+            boolean ordinal = end > i
+                    && end < tokens.size()
+                    && NumberWords.value(typed(tokens.get(end))).isPresent();
+            if (ordinal) {
+                List<String> words =
+                        tokens.subList(i, end + 1).stream().map(Phrases::typed).toList();
+                read.add(numberOf(NumberWords.composed(words), tokens.get(i), tokens.get(end), false));
+                i = end + 1;
+            } else {
+                read.add(tokens.get(i++));
+            }
+        }
+        return read;
+    }
+
+    private static boolean isComponent(Token token) {
+        return token.type() == Token.Type.UNKNOWN && NumberWords.isComponent(typed(token));
+    }
+
+    /** Easy Company, Co Fox: the letter as it was spoken. */
+    private static List<Token> spokenLetters(List<Token> tokens) {
+        var read = new ArrayList<Token>();
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
+            boolean before = wordAt(tokens, i + 1) != null && LETTERED.contains(wordAt(tokens, i + 1));
+            boolean after = i > 0 && isLettered(tokens.get(i - 1)) && !token.is(Word.HOWITZER);
+            boolean single = token.type() == Token.Type.UNKNOWN
+                    || token.is(Word.HOWITZER) && wordAt(tokens, i + 1) == Word.COMPANY;
+            if (single && (before || after) && SPOKEN.contains(typed(token))) {
+                read.add(new Token(
+                        Token.Type.LETTER,
+                        null,
+                        0,
+                        false,
+                        false,
+                        token.start(),
+                        token.end(),
+                        typed(token).substring(0, 1)));
+            } else {
+                read.add(token);
+            }
+        }
+        return read;
+    }
+
+    /** Whether a word is the spoken name of a letter, and not to be put right into anything else. */
+    static boolean isSpokenLetter(String capitals) {
+        return SPOKEN.contains(capitals) && !capitals.equals("HOW");
     }
 
     private static @Nullable Word lastWord(List<Token> read) {
@@ -81,13 +199,47 @@ final class Phrases {
     }
 
     private static Token inContext(Token token, @Nullable Word before, @Nullable Word next) {
-        String typed = token.typed().toUpperCase(java.util.Locale.ROOT);
+        String typed = typed(token);
         if (token.is(Word.COMPANY) && typed.equals("COMP") && next != null && COMPOSITES.contains(next)) {
             return token.as(Word.COMPOSITE);
         }
         if (before == Word.QUARTERMASTER && token.is(Word.GROUP) && typed.equals("GR")) {
             return token.as(
                     next == Word.REGISTRATION || next == Word.REGIMENT ? Word.GRAVES : Word.GRAVES_REGISTRATION);
+        }
+        boolean bat = token.is(Word.BATTALION) && (typed.equals("BAT") || typed.equals("BATT"));
+        if (bat && (before == Word.HEADQUARTERS || before == Word.SERVICE)) {
+            return token.as(Word.BATTERY);
+        }
+        if (before == Word.ANTIAIRCRAFT && token.is(Word.GENERAL) && typed.equals("GN")) {
+            return token.as(Word.GUN);
+        }
+        if (token.is(Word.REPLACEMENT) && before != null && MENDED.contains(before) && typed.equals("REP")) {
+            return token.as(Word.REPAIR);
+        }
+        if (token.is(Word.RECONNAISSANCE) && before == Word.MACHINE) {
+            return token.as(Word.RECORDS);
+        }
+        if (token.is(Word.REGIMENT) && before == Word.TRAFFIC) {
+            return token.as(Word.REGULATING);
+        }
+        if (token.is(Word.AUTOMATIC) && next == Word.MAINTENANCE) {
+            return token.as(Word.AUTOMOTIVE);
+        }
+        if (token.is(Word.CARRIER) && before == Word.QUARTERMASTER) {
+            return token.as(Word.CAR);
+        }
+        if (token.is(Word.GROUND) && before == Word.RAILWAY) {
+            return token.as(Word.GRAND);
+        }
+        if (token.is(Word.COLLECTING) && next == Word.TRAINING) {
+            return token.as(Word.COLLEGE);
+        }
+        if (token.is(Word.SEMIMOBILE) && typed.equals("SM") && next == Word.GENERAL) {
+            return token.as(Word.SMOKE);
+        }
+        if (before == Word.HOSPITAL && token.is(Word.PLATOON) && typed.equals("PLT")) {
+            return token.as(Word.PLANT);
         }
         if (before == Word.SIGNAL && token.is(Word.AUTOMATIC_WEAPONS)) {
             return token.as(Word.AIRCRAFT_WARNING);

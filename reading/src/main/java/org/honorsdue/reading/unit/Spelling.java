@@ -5,11 +5,31 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Spellings to words: whole, run together, and one letter wrong. */
 final class Spelling {
     private static final int SHORTEST_PUT_RIGHT = 4;
     private static final int LONGEST_RUN = 40;
+
+    /** Words of nicknames and names that lie a letter away from a spelling and are never put right. */
+    private static final Set<String> PROPER = Set.of(
+            "AMERICAN",
+            "BULL",
+            "LION",
+            "CACTUS",
+            "CUSTER",
+            "CENTURY",
+            "DIXIE",
+            "MARS",
+            "WALTER",
+            "SANTA",
+            "LIBERTY",
+            "VICTORY",
+            "BLUE",
+            "STAR",
+            "PANTHER",
+            "CYCLONE");
 
     private static final Map<String, List<Word>> KNOWN = known();
     private static final int LONGEST =
@@ -46,6 +66,11 @@ final class Spelling {
 
     private static String without(String text, int i) {
         return text.substring(0, i) + text.substring(i + 1);
+    }
+
+    /** Whether the word stands for itself and is no slip of another. */
+    static boolean isProper(String capitals) {
+        return PROPER.contains(capitals);
     }
 
     /** The words a spelling in capitals stands for. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.StringLength;
 import org.honorsdue.reading.unit.OrganizationReading.Outcome;
 import org.honorsdue.reference.unit.UnitTables;
@@ -12,6 +13,9 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("An organization as typed")
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -120,6 +124,54 @@ class OrganizationReaderTest {
     void a_colored_troops_designation_and_an_apo_do_not_change_the_unit() {
         assertThat(read("Co A 370th Inf (Cld) APO 92").unit().orElseThrow().id())
                 .isEqualTo("infantry-regiment-370");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            CO B 331 ST INF 83 RD DIV       | Company B, 331st Infantry Regiment, 83rd Infantry Division
+            HQ CO lST BN 331 INF            | Headquarters Company, 1st Battalion, 331st Infantry Regiment, 83rd Infantry Division
+            C0. M, 3S9th Inf                | Company M, 359th Infantry Regiment, 90th Infantry Division
+            Co"B"33O Inf                    | Company B, 330th Infantry Regiment, 83rd Infantry Division
+            Easy Co 506 PIR                 | Company E, 506th Parachute Infantry Regiment, 101st Airborne Division
+            Hq Co 3 508 PIR                 | Headquarters Company, 3rd Battalion, 508th Parachute Infantry Regiment, 82nd Airborne Division
+            2d Squad 1st Plat Co B 22d Inf  | 2nd Squad, 1st Platoon, Company B, 22nd Infantry Regiment, 4th Infantry Division
+            Three Hundred Thirty First Infantry | 331st Infantry Regiment, 83rd Infantry Division
+            Wire Sec Hq Btry 39 FA Bn       | Wire Section, Headquarters Battery, 39th Field Artillery Battalion, 3rd Infantry Division
+            CC A 4 Armd Div                 | Combat Command A, 4th Armored Division
+            36 AIR Co D                     | Company D, 36th Armored Infantry Regiment, 3rd Armored Division
+            All American Div                | 82nd Airborne Division
+            158 RCT                         | 158th Infantry Regiment
+            """)
+    void clerks_typed_it_many_ways(String typed, String meant) {
+        assertThat(read(typed).meaning()).isEqualTo(meant);
+        assertThat(read(typed).outcome()).isEqualTo(Outcome.FOUND);
+    }
+
+    /** Found while trying lines of our own: each named a unit of the tables that was not the one typed. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "QM F&B Co 865",
+                "M-G Co 180 Inf",
+                "37th QM War Dog",
+                "27 MP CID",
+                "D-504",
+            })
+    void what_was_only_half_read_is_never_given_as_sure(String typed) {
+        assertThat(read(typed).certainty()).isEqualTo(Certainty.DOUBTFUL);
+    }
+
+    @Property
+    void a_stray_sign_anywhere_is_answered(
+            @ForAll("lines") String typed, @ForAll @IntRange(max = 80) int at, @ForAll("signs") String sign) {
+        int place = Math.min(at, typed.length());
+        READER.read(typed.substring(0, place) + sign + typed.substring(place));
+    }
+
+    @net.jqwik.api.Provide
+    net.jqwik.api.Arbitrary<String> signs() {
+        return net.jqwik.api.Arbitraries.of(
+                "'", "''", "'s", ".", "4.2", "-", "\"", "&", "/", "(", "l", "O", "S", "'B'");
     }
 
     @Property

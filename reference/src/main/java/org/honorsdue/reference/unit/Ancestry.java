@@ -1,5 +1,6 @@
 package org.honorsdue.reference.unit;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -14,8 +15,10 @@ public final class Ancestry {
     static final Comparator<Membership> USUAL_FIRST = Comparator.comparing(Membership::relation)
             .thenComparing(tie -> tie.when().to().isPresent())
             .thenComparing(
-                    tie -> tie.when().from().map(LooseDate::earliest).orElse(java.time.LocalDate.MIN),
-                    Comparator.reverseOrder());
+                    tie -> tie.when().from().map(LooseDate::earliest).orElse(LocalDate.MIN), Comparator.reverseOrder());
+
+    /** The usual parents are those of the fighting, not of the mobilization before it. */
+    private static final DateSpan WAR_OVERSEAS = new DateSpan(LocalDate.of(1942, 8, 1), LocalDate.of(1946, 12, 31));
 
     private final UnitTables tables;
 
@@ -62,7 +65,7 @@ public final class Ancestry {
 
     private Optional<Membership> usualTie(String id, Optional<DateSpan> days) {
         return tables.parentsOf(id).stream()
-                .filter(tie -> days.isEmpty() || tie.when().mayOverlap(days.orElseThrow()))
+                .filter(tie -> tie.when().mayOverlap(days.orElse(WAR_OVERSEAS)))
                 .min(USUAL_FIRST);
     }
 }

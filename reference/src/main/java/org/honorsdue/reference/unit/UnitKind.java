@@ -194,6 +194,11 @@ public enum UnitKind {
         };
     }
 
+    /** Whether it had companies, batteries or troops by letter; flying units had not. */
+    public boolean hasLetteredParts() {
+        return series.compareTo(Series.BOMBARDMENT_WING) < 0;
+    }
+
     /** Runs of numbers. Two kinds in one run do not both use a number at the same time. */
     public enum Series {
         INFANTRY_DIVISION,

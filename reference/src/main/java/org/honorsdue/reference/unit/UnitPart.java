@@ -14,7 +14,7 @@ public record UnitPart(String id) {
     private static final Pattern LETTERED =
             Pattern.compile("(company|battery|troop|squadron|section|flight|detachment|combat-command)-[a-z]");
     private static final Pattern NUMBERED =
-            Pattern.compile("(battalion|squadron|platoon|company|battery|troop|section|regiment)-[0-9]+");
+            Pattern.compile("(battalion|squadron|platoon|company|battery|troop|section|regiment|squad)-[0-9]+");
 
     /** Some part that the source does not name. */
     public static final UnitPart ELEMENTS = new UnitPart("elements");
@@ -36,7 +36,7 @@ public record UnitPart(String id) {
     }
 
     public boolean isBattalion() {
-        return NUMBERED.matcher(id).matches() && (id.startsWith("battalion") || id.startsWith("squadron"));
+        return NUMBERED.matcher(id).matches() && (id.startsWith("battalion-") || id.startsWith("squadron-"));
     }
 
     /** The letter of a lettered part, else empty. */
