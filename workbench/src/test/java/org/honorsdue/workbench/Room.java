@@ -13,15 +13,16 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Optional;
 import org.honorsdue.determination.LawExaminer;
 import org.honorsdue.reference.Reference;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
-import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.TakesScreenshot;
 import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -112,40 +113,39 @@ final class Room implements AutoCloseable {
         return this;
     }
 
-    /** A wait that bears with an element being replaced by its newer self while it is looked at. */
+    /**
+     * A wait that bears with an element being replaced by its newer self while it is looked at. Not only the stale
+     * reference: a driver that meets the swap half way answers with an error of its inspector, a plain WebDriverException.
+     */
     private static FluentWait<WebDriver> patiently() {
-        return new WebDriverWait(BROWSER, PATIENCE, Duration.ofMillis(25))
-                .ignoring(StaleElementReferenceException.class);
+        return new WebDriverWait(BROWSER, PATIENCE, Duration.ofMillis(25)).ignoring(WebDriverException.class);
     }
 
     boolean has(String css) {
-        return !BROWSER.findElements(By.cssSelector(css)).isEmpty();
+        return patiently()
+                .until(driver ->
+                        Optional.of(!driver.findElements(By.cssSelector(css)).isEmpty()))
+                .orElseThrow();
     }
 
     /** Waits until that part of the page holds the words. */
     WebElement see(String css, String words) {
-        return new WebDriverWait(BROWSER, PATIENCE, Duration.ofMillis(25))
-                .withMessage("\"" + words + "\" in " + css)
-                .until(driver -> {
-                    for (var element : driver.findElements(By.cssSelector(css))) {
-                        if (text(element).contains(words)) {
-                            return element;
-                        }
-                    }
-                    return null;
-                });
+        return patiently().withMessage("\"" + words + "\" in " + css).until(driver -> {
+            for (var element : driver.findElements(By.cssSelector(css))) {
+                if (text(element).contains(words)) {
+                    return element;
+                }
+            }
+            return null;
+        });
     }
 
     private static String text(WebElement element) {
-        try {
-            return String.valueOf(element.getDomProperty("textContent")).replaceAll("\\s+", " ");
-        } catch (org.openqa.selenium.StaleElementReferenceException swapped) {
-            return "";
-        }
+        return String.valueOf(element.getDomProperty("textContent")).replaceAll("\\s+", " ");
     }
 
     String textOf(String css) {
-        return text(see(css));
+        return patiently().until(driver -> text(see(css)));
     }
 
     Room click(String css) {
@@ -158,8 +158,10 @@ final class Room implements AutoCloseable {
 
     /** Puts a text into a field, in the place of what stood there. */
     Room type(String css, String text) {
-        var field = see(css);
-        field.sendKeys(Keys.chord(Keys.CONTROL, "a"), text);
+        patiently().until(driver -> {
+            see(css).sendKeys(Keys.chord(Keys.CONTROL, "a"), text);
+            return true;
+        });
         return this;
     }
 
@@ -196,9 +198,10 @@ final class Room implements AutoCloseable {
     String tour(String soldier) {
         post("/tour", "application/x-www-form-urlencoded", "");
         go("/");
-        var link =
-                new WebDriverWait(BROWSER, PATIENCE).until(driver -> driver.findElement(By.partialLinkText(soldier)));
-        return URI.create(String.valueOf(link.getDomProperty("href"))).getPath();
+        return patiently()
+                .until(driver -> URI.create(String.valueOf(
+                                driver.findElement(By.partialLinkText(soldier)).getDomProperty("href")))
+                        .getPath());
     }
 
     HttpResponse<String> get(String path) {
