@@ -20,7 +20,8 @@ import java.util.Optional;
  * <p>The file is JSON: {@code format} "honors-due-case", {@code version} 1, {@code sha256}, {@code case}. The checksum
  * is over the UTF-8 bytes of {@code case} written without white space, keys in the order of the file. Inside: the
  * present state, every earlier one under {@code history}, pictures in base64 with a checksum each, letters. Instants
- * are ISO 8601 in UTC, dates {@code yyyy-MM-dd}. Version 1 stays readable for ever.
+ * are ISO 8601 in UTC, dates {@code yyyy-MM-dd}. A state whose display nobody laid out has no key {@code display}. Version
+ * 1 stays readable for ever.
  */
 public record CaseExport(KeptCase kept, List<Revision> history, List<Picture> pictures, List<Letter> letters) {
     private static final String FORMAT = "honors-due-case";
@@ -52,6 +53,7 @@ public record CaseExport(KeptCase kept, List<Revision> history, List<Picture> pi
         body.put("stage", export.kept.content().stage().words());
         body.put("casefile", export.kept.content().casefile());
         body.put("notes", export.kept.content().notes());
+        display(export.kept.content(), body);
         var history = body.putArray("history");
         export.history.forEach(revision -> write(revision, history.addObject()));
         var pictures = body.putArray("attachments");
@@ -75,6 +77,13 @@ public record CaseExport(KeptCase kept, List<Revision> history, List<Picture> pi
         to.put("stage", revision.content().stage().words());
         to.put("casefile", revision.content().casefile());
         to.put("notes", revision.content().notes());
+        display(revision.content(), to);
+    }
+
+    private static void display(CaseContent content, ObjectNode to) {
+        if (!content.display().isEmpty()) {
+            to.put("display", content.display());
+        }
     }
 
     private static void write(Picture picture, ObjectNode to) {
@@ -171,7 +180,8 @@ public record CaseExport(KeptCase kept, List<Revision> history, List<Picture> pi
                 text(node, "title"),
                 Stage.ofWords(stage).orElseThrow(() -> new Damaged("there is no stage \"" + stage + "\".")),
                 text(node, "casefile"),
-                text(node, "notes"));
+                text(node, "notes"),
+                node.has("display") ? text(node, "display") : "");
     }
 
     private static JsonNode array(JsonNode node, String field) throws Damaged {

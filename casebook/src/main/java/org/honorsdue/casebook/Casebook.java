@@ -121,7 +121,7 @@ public final class Casebook implements AutoCloseable {
 
     private static KeptCase open(Handle handle, String id) {
         return handle.createQuery(
-                        "select f.id, f.revision, f.changed_at, f.removed, r.title, r.stage, r.casefile, r.notes"
+                        "select f.id, f.revision, f.changed_at, f.removed, r.title, r.stage, r.casefile, r.notes, r.display"
                                 + " from case_file f join case_revision r on r.case_id = f.id and r.revision = f.revision"
                                 + " where f.id = :id")
                 .bind("id", id)
@@ -140,7 +140,8 @@ public final class Casebook implements AutoCloseable {
                 row.getString("title"),
                 Stage.valueOf(row.getString("stage")),
                 row.getString("casefile"),
-                row.getString("notes"));
+                row.getString("notes"),
+                row.getString("display"));
     }
 
     /**
@@ -196,8 +197,8 @@ public final class Casebook implements AutoCloseable {
     private static void insertRevision(Handle handle, String id, Revision revision) {
         var content = revision.content();
         handle.execute(
-                "insert into case_revision (case_id, revision, made_at, made_by, what, title, stage, casefile, notes)"
-                        + " values (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                "insert into case_revision (case_id, revision, made_at, made_by, what, title, stage, casefile, notes,"
+                        + " display) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                 id,
                 revision.number(),
                 revision.madeAt().toString(),
@@ -206,7 +207,8 @@ public final class Casebook implements AutoCloseable {
                 content.title(),
                 content.stage().name(),
                 content.casefile(),
-                content.notes());
+                content.notes(),
+                content.display());
     }
 
     /** Every state the case had, the newest first. */

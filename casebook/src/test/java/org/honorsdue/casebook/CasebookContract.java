@@ -87,6 +87,16 @@ abstract class CasebookContract {
     }
 
     @Test
+    void the_layout_of_the_display_is_part_of_every_state_and_of_the_handed_over_file() throws CaseExport.Damaged {
+        var kept = casebook().create(content("A", "one"), List.of(), WHO);
+        casebook().save(kept.id(), 1, kept.content().withDisplay("frame 11x14"), List.of(), WHO, "laid out");
+        var copy = casebook().importCase(casebook().export(kept.id()), List.of(), WHO);
+        assertThat(copy.content().display()).isEqualTo("frame 11x14");
+        var back = casebook().restore(kept.id(), 2, 1, List.of(), WHO);
+        assertThat(back.content().display()).isEmpty();
+    }
+
+    @Test
     void a_save_that_changes_nothing_makes_no_revision() {
         var kept = casebook().create(content("A", "one"), List.of(), WHO);
         assertThat(casebook()

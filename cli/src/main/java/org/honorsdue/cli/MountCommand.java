@@ -13,9 +13,12 @@ import java.util.concurrent.Callable;
 import org.honorsdue.insignia.display.Addition;
 import org.honorsdue.insignia.display.CasePlan;
 import org.honorsdue.insignia.display.CaseWish;
+import org.honorsdue.insignia.display.SoldiersSleeve;
 import org.honorsdue.insignia.print.CasePrint;
 import org.honorsdue.insignia.print.Paper;
 import org.honorsdue.insignia.print.Png;
+import org.honorsdue.reference.insignia.InsigniaTables;
+import org.honorsdue.service.fact.ServiceFacts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -62,6 +65,15 @@ final class MountCommand implements Callable<Integer> {
     @Option(names = "--dog-tags", description = "leave room for the identity tags")
     private boolean dogTags;
 
+    @Option(names = "--chevrons", description = "add a pair of chevrons of the grade on his last paper")
+    private boolean chevrons;
+
+    @Option(
+            names = "--without",
+            paramLabel = "PIECE",
+            description = "a piece that is not wanted, by its number or name; may be repeated")
+    private List<String> without = List.of();
+
     @Option(names = "--as-of", paramLabel = "DATE", description = "as the law stood on that day; today if not given")
     private Optional<LocalDate> asOf = Optional.empty();
 
@@ -72,11 +84,13 @@ final class MountCommand implements Callable<Integer> {
             throw new InputFault("honors: \"%s\" ends in none of .pdf, .svg, .png, so the kind of plan is not clear."
                     .formatted(output));
         }
-        var wish = wish();
         var examination = new Examination();
         var facts = examination.read(examination.open(file));
+        var wish = wish(facts);
         var day = asOf.orElseGet(() -> LocalDate.now(Clock.systemDefaultZone()));
-        var plan = CasePlan.of(examination.examine(facts, day, Set.of()), wish);
+        var findings = examination.examine(facts, day, Set.of());
+        var whole = CasePlan.of(findings, wish);
+        var plan = without.isEmpty() ? whole : CasePlan.of(findings, leavingOut(wish, whole));
         if (plan.placed().isEmpty()) {
             throw new InputFault("honors: " + plan.description() + " \"honors examine\" says what is open.");
         }
@@ -88,9 +102,15 @@ final class MountCommand implements Callable<Integer> {
         return 0;
     }
 
-    private CaseWish wish() {
+    private CaseWish wish(ServiceFacts facts) {
         try {
-            var wish = CaseWish.ofSize(frame);
+            var wish = SoldiersSleeve.dressed(CaseWish.ofSize(frame), facts, InsigniaTables.published());
+            if (chevrons) {
+                wish = wish.adding(SoldiersSleeve.chevrons(facts)
+                        .map(Addition.Chevrons::new)
+                        .orElseThrow(() -> new InputFault(
+                                "honors: his last paper gives no grade that wore chevrons; leave out --chevrons.")));
+            }
             if (!nameplate.isEmpty()) {
                 wish = wish.adding(new Addition.Nameplate(nameplate));
             }
@@ -98,6 +118,22 @@ final class MountCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new InputFault("honors: " + e.getMessage());
         }
+    }
+
+    /** Takes pieces out by the number they have in the whole plan, or by their name. */
+    private CaseWish leavingOut(CaseWish wish, CasePlan whole) {
+        var less = wish;
+        for (String piece : without) {
+            String named = piece.strip().toLowerCase(Locale.ROOT);
+            var out = whole.placed().stream()
+                    .filter(one -> named.equals(String.valueOf(one.number()))
+                            || one.piece().name().toLowerCase(Locale.ROOT).startsWith(named))
+                    .findFirst()
+                    .orElseThrow(() -> new InputFault(
+                            "honors: the case holds no piece \"%s\". %s".formatted(piece, whole.description())));
+            less = less.without(out.piece().id());
+        }
+        return less;
     }
 
     private byte[] drawn(CasePlan plan, String name, LocalDate day) {

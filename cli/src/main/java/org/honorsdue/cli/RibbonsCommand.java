@@ -15,8 +15,10 @@ import org.honorsdue.insignia.print.Png;
 import org.honorsdue.insignia.ribbon.RackStyle;
 import org.honorsdue.insignia.ribbon.RibbonRack;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code honors ribbons FILE -o rack.svg|png|pdf}: the ribbon rack. */
 @Command(
@@ -26,6 +28,9 @@ import picocli.CommandLine.Parameters;
         description = "The ribbon rack of what is authorized, in the order of precedence, drawn to scale.")
 final class RibbonsCommand implements Callable<Integer> {
     private static final int PRINT_RESOLUTION = 300;
+
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(paramLabel = "FILE", description = "the casefile")
     private Path file = Path.of("");
@@ -74,6 +79,7 @@ final class RibbonsCommand implements Callable<Integer> {
                             + " rack to draw. \"honors examine\" says what is open.");
         }
         OutputFile.write(output, drawn(rack, name, day));
+        rack.remarks().forEach(spec.commandLine().getErr()::println);
         return 0;
     }
 

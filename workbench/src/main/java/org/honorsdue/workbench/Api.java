@@ -147,7 +147,7 @@ final class Api {
                         .orElseThrow(
                                 () -> new InputFault("There is no such stage. The description lists them.", List.of()))
                 : content.stage();
-        return new CaseContent(title, stage, text, body.path("notes").asText(content.notes()));
+        return new CaseContent(title, stage, text, body.path("notes").asText(content.notes()), content.display());
     }
 
     private void findings(Context request) {

@@ -40,6 +40,9 @@ public record Change(Revision revision, List<Detail> details) {
             details.add(new Detail(
                     "Notes", "", "%d characters".formatted(after.notes().length())));
         }
+        if (!before.display().equals(after.display())) {
+            details.add(new Detail("Rack and case", frame(before), frame(after)));
+        }
         if (!before.casefile().equals(after.casefile())) {
             var was = casefile(desk, before);
             var is = casefile(desk, after);
@@ -48,6 +51,12 @@ public record Change(Revision revision, List<Detail> details) {
             }
         }
         return details;
+    }
+
+    private static String frame(CaseContent content) {
+        return content.display().isEmpty()
+                ? ""
+                : "frame of %s in".formatted(DisplayWish.kept(content.display()).frame());
     }
 
     private static Optional<Casefile> casefile(Desk desk, CaseContent content) {

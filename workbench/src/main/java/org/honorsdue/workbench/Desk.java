@@ -86,8 +86,7 @@ record Desk(
                 startedFrom,
                 content -> {
                     String text = CasefileText.write(casefile);
-                    return new CaseContent(
-                            title(casefile).orElse(content.title()), content.stage(), readable(text), content.notes());
+                    return content.withCasefile(title(casefile).orElse(content.title()), readable(text));
                 },
                 what);
     }

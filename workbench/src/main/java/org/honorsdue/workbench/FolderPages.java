@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Map;
-import org.honorsdue.casebook.CaseContent;
 import org.honorsdue.casebook.Stage;
 import org.honorsdue.casebook.StaleRevision;
 import org.honorsdue.reading.casefile.CasefileFault;
@@ -51,11 +50,7 @@ final class FolderPages {
     private void stage(Context request) {
         var asked = new Asked(request);
         var stage = Asked.choice(Stage.values(), asked.form("stage").orElse(""));
-        desk.save(
-                asked.id(),
-                asked.revision(),
-                content -> new CaseContent(content.title(), stage, content.casefile(), content.notes()),
-                "stands at " + stage.words());
+        desk.save(asked.id(), asked.revision(), content -> content.withStage(stage), "stands at " + stage.words());
         request.redirect(backTo(request, "/cases/" + asked.id()), HttpStatus.SEE_OTHER);
     }
 
@@ -76,11 +71,7 @@ final class FolderPages {
                             .formatted(notes.length(), LONGEST_NOTES),
                     List.of());
         }
-        var saved = desk.save(
-                asked.id(),
-                asked.revision(),
-                content -> new CaseContent(content.title(), content.stage(), content.casefile(), notes),
-                "notes");
+        var saved = desk.save(asked.id(), asked.revision(), content -> content.withNotes(notes), "notes");
         if (asked.fromScript()) {
             request.json(Map.of("revision", saved.revision()));
         } else {
@@ -150,11 +141,7 @@ final class FolderPages {
                 accepted ->
                         Desk.title(accepted.casefile()).orElse(kept.content().title()),
                 refused -> kept.content().title());
-        desk.save(
-                asked.id(),
-                asked.revision(),
-                content -> new CaseContent(title, content.stage(), text, content.notes()),
-                "casefile as text");
+        desk.save(asked.id(), asked.revision(), content -> content.withCasefile(title, text), "casefile as text");
         request.redirect("/cases/" + asked.id(), HttpStatus.SEE_OTHER);
     }
 }

@@ -9,7 +9,6 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Set;
-import org.honorsdue.casebook.CaseContent;
 import org.honorsdue.casebook.Letter;
 import org.honorsdue.casebook.Stage;
 import org.honorsdue.documents.letter.Correspondence;
@@ -115,11 +114,7 @@ final class LetterPages {
         var kept = desk.casebook().open(asked.id());
         var stage = answered.isPresent() ? Stage.ANSWERED : sent.isPresent() ? Stage.LETTERS_OUT : Stage.READING;
         if (stage.compareTo(kept.content().stage()) > 0) {
-            desk.save(
-                    asked.id(),
-                    kept.revision(),
-                    content -> new CaseContent(content.title(), stage, content.casefile(), content.notes()),
-                    "stands at " + stage.words());
+            desk.save(asked.id(), kept.revision(), content -> content.withStage(stage), "stands at " + stage.words());
         }
         request.redirect("/cases/" + asked.id() + "/letters#kept", HttpStatus.SEE_OTHER);
     }

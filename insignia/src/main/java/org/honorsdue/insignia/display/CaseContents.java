@@ -368,6 +368,10 @@ final class CaseContents {
             units.remove(wish.currentPatch());
             units.add(wish.currentPatch());
         }
+        Optional<Finding> finding = findings.findings().stream()
+                .filter(one -> one.award().equals("shoulder-sleeve-insignia"))
+                .findFirst();
+        boolean pending = finding.filter(this::isPending).isPresent();
         for (String unit : units) {
             SleeveInsigne insigne = SleeveInsignia.of(unit, tables);
             String sleeve = unit.equals(wish.currentPatch()) ? "left sleeve, last unit" : "right sleeve, former unit";
@@ -380,7 +384,7 @@ final class CaseContents {
                     width,
                     height,
                     fitted(insigne.drawing(), width, height),
-                    false,
+                    pending,
                     List.of(new Piece.Part(
                             "Shoulder sleeve insigne, %s, wartime pattern".formatted(insigne.name()),
                             1,
@@ -388,9 +392,6 @@ final class CaseContents {
                     "",
                     insigne.provenance().grade()));
         }
-        Optional<Finding> finding = findings.findings().stream()
-                .filter(one -> one.award().equals("shoulder-sleeve-insignia"))
-                .findFirst();
         if (units.isEmpty() && finding.isPresent() && isIn(finding.get())) {
             Inches side = Inches.of(5, 2);
             add(new Piece(

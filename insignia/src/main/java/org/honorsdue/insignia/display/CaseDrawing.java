@@ -11,9 +11,6 @@ import org.honorsdue.insignia.ribbon.Metal;
 
 /** Draws a plan: finished in its frame, or bare with numbers for the bench. */
 final class CaseDrawing {
-    /** Width of the moulding that is drawn round the opening. */
-    static final double MOULDING = 0.9;
-
     private static final int INK = 0x2A2722;
 
     private CaseDrawing() {}
@@ -23,8 +20,8 @@ final class CaseDrawing {
         double h = plan.wish().height().decimal();
         var marks = new ArrayList<Mark>();
         marks.addAll(moulding(w, h));
-        marks.add(Mark.group(Placement.at(MOULDING, MOULDING), inside(plan, w, h)));
-        return new Drawing(w + 2 * MOULDING, h + 2 * MOULDING, marks);
+        marks.add(Mark.group(Placement.at(CasePlan.MOULDING, CasePlan.MOULDING), inside(plan, w, h)));
+        return new Drawing(w + 2 * CasePlan.MOULDING, h + 2 * CasePlan.MOULDING, marks);
     }
 
     private static List<Mark> inside(CasePlan plan, double w, double h) {
@@ -79,7 +76,7 @@ final class CaseDrawing {
     }
 
     private static List<Mark> moulding(double w, double h) {
-        double m = MOULDING;
+        double m = CasePlan.MOULDING;
         double right = w + 2 * m;
         double foot = h + 2 * m;
         int wood = 0x4A2E1A;

@@ -28,6 +28,9 @@ public record CasePlan(
         List<Piece> unplaced,
         List<Breach> breaches,
         Optional<FrameSize> smallestFrame) {
+    /** Width in inches of the moulding that the finished drawing shows round the opening. */
+    public static final double MOULDING = 0.9;
+
     public CasePlan {
         placed = List.copyOf(placed);
         unplaced = List.copyOf(unplaced);

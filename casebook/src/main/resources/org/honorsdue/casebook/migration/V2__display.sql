@@ -1,0 +1,2 @@
+-- How the display case is wished for: part of every state, so that it is undone and handed over like the rest.
+alter table case_revision add column display text not null default '';
