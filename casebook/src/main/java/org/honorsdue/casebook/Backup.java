@@ -14,7 +14,7 @@ import org.sqlite.SQLiteDataSource;
 public final class Backup {
     private Backup() {}
 
-    /** The backup is not whole, and why. */
+    /** The backup was not restored, and why. */
     public static final class Damaged extends Exception {
         private static final long serialVersionUID = 1L;
 
@@ -27,10 +27,15 @@ public final class Backup {
      * Puts a backup in the place of a casebook that is not open. The casebook it replaces is kept beside it, with
      * {@code .before-restore} added to its name.
      *
-     * @throws Damaged when the backup is not a whole casebook; nothing is changed
+     * @throws Damaged when the backup is not a whole casebook, or somebody works in the one it would replace; nothing
+     *     is changed
      */
     public static void restore(Path backup, Path casebook) throws IOException, Damaged {
         check(backup);
+        Files.createDirectories(casebook.toAbsolutePath().getParent());
+        if (!InUse.isFree(casebook.toAbsolutePath())) {
+            throw new Damaged("the casebook is open. Close the reading room that has it and try again.");
+        }
         Path aside = casebook.resolveSibling(casebook.getFileName() + ".part");
         Files.copy(backup, aside, StandardCopyOption.REPLACE_EXISTING);
         for (String suffix : List.of("", "-wal", "-shm")) {

@@ -40,13 +40,13 @@ public final class Casebook implements AutoCloseable {
     private final Jdbi database;
     private final Optional<HikariDataSource> pool;
     private final Clock clock;
-    private final boolean sqlite;
+    private final Optional<InUse> inUse;
 
-    private Casebook(Jdbi database, Optional<HikariDataSource> pool, Clock clock, boolean sqlite) {
+    private Casebook(Jdbi database, Optional<HikariDataSource> pool, Clock clock, Optional<InUse> inUse) {
         this.database = database;
         this.pool = pool;
         this.clock = clock;
-        this.sqlite = sqlite;
+        this.inUse = inUse;
     }
 
     /** Opens the file, or makes it when there is none. */
@@ -54,8 +54,14 @@ public final class Casebook implements AutoCloseable {
         Files.createDirectories(file.toAbsolutePath().getParent());
         var source = new SQLiteDataSource(sqlite());
         source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
-        migrate(Flyway.configure().dataSource(source), "blob");
-        return new Casebook(Jdbi.create(source), Optional.empty(), clock, true);
+        var inUse = InUse.shared(file.toAbsolutePath());
+        try {
+            migrate(Flyway.configure().dataSource(source), "blob");
+        } catch (RuntimeException e) {
+            inUse.close();
+            throw e;
+        }
+        return new Casebook(Jdbi.create(source), Optional.empty(), clock, Optional.of(inUse));
     }
 
     /** Opens a PostgreSQL database, making the tables when they are not there. */
@@ -67,7 +73,7 @@ public final class Casebook implements AutoCloseable {
         config.setMaximumPoolSize(8);
         var pool = new HikariDataSource(config);
         migrate(Flyway.configure().dataSource(pool), "bytea");
-        return new Casebook(Jdbi.create(pool), Optional.of(pool), clock, false);
+        return new Casebook(Jdbi.create(pool), Optional.of(pool), clock, Optional.empty());
     }
 
     private static SQLiteConfig sqlite() {
@@ -91,6 +97,7 @@ public final class Casebook implements AutoCloseable {
     @Override
     public void close() {
         pool.ifPresent(HikariDataSource::close);
+        inUse.ifPresent(InUse::close);
     }
 
     // ---- cases -----------------------------------------------------------------------------------------------
@@ -485,12 +492,19 @@ public final class Casebook implements AutoCloseable {
     // ---- backup, export, import --------------------------------------------------------------------------------
 
     /**
+     * Whether the casebook is one file on this machine, of which {@link #backUp} makes a copy; a server's is not.
+     */
+    public boolean isFile() {
+        return inUse.isPresent();
+    }
+
+    /**
      * Copies the whole casebook into one file while it is in use.
      *
      * @throws UnsupportedOperationException on a PostgreSQL casebook, which has its own tools for that
      */
     public void backUp(Path file) throws IOException {
-        if (!sqlite) {
+        if (!isFile()) {
             throw new UnsupportedOperationException(
                     "This casebook is on a PostgreSQL server; back it up with the server's own tools.");
         }

@@ -80,6 +80,18 @@ class CasebookInFileTest extends CasebookContract {
     }
 
     @Test
+    void nothing_is_put_back_while_somebody_works_in_the_casebook() throws Exception {
+        var kept = casebook.create(content("A", "one"), List.of(), WHO);
+        Path backup = folder.resolve("backup.db");
+        casebook.backUp(backup);
+        casebook.save(kept.id(), 1, content("A", "after the backup"), List.of(), WHO, "grade");
+        assertThatThrownBy(() -> Backup.restore(backup, folder.resolve("casebook.db")))
+                .isInstanceOf(Backup.Damaged.class)
+                .hasMessageContaining("the casebook is open");
+        assertThat(casebook.open(kept.id()).content().casefile()).isEqualTo("after the backup");
+    }
+
+    @Test
     void something_that_is_no_casebook_is_refused() throws Exception {
         Path letter = Files.writeString(folder.resolve("letter.txt"), "Dear Sir");
         assertThatThrownBy(() -> Backup.restore(letter, folder.resolve("casebook.db")))

@@ -66,6 +66,17 @@ class HonorsTest {
     }
 
     @Test
+    void a_room_that_cannot_open_its_casebook_says_why_and_ends_with_2() throws IOException {
+        assertThat(Honors.run("serve", "--database", "mysql://office/honors")).isEqualTo(2);
+        assertThat(Honors.run("serve", "--database", "jdbc:postgresql://localhost/honors", "--data", folder.toString()))
+                .isEqualTo(2);
+        Path letter = Files.writeString(folder.resolve("letter.txt"), "Dear Sir");
+        assertThat(Honors.run("serve", "--data", folder.toString(), "--put-back", letter.toString()))
+                .isEqualTo(2);
+        assertThat(folder.resolve("casebook.db")).doesNotExist();
+    }
+
+    @Test
     void a_collection_goes_on_past_a_faulty_file_and_says_what_is_wrong_with_it() throws IOException {
         Path in = Files.createDirectory(folder.resolve("in"));
         Files.copy(anyCase(), in.resolve("good.yaml"));

@@ -67,7 +67,17 @@ public final class CasebookPages {
         pages.show(
                 request,
                 "casebook.jte",
-                Map.of("query", query, "cases", cases, "found", desk.casebook().count(query), "firstRun", firstRun));
+                Map.of(
+                        "query",
+                        query,
+                        "cases",
+                        cases,
+                        "found",
+                        desk.casebook().count(query),
+                        "firstRun",
+                        firstRun,
+                        "copies",
+                        desk.casebook().isFile()));
     }
 
     static CaseQuery query(Asked asked) {
@@ -175,6 +185,10 @@ public final class CasebookPages {
     }
 
     private void backup(Context request) throws IOException {
+        if (!desk.casebook().isFile()) {
+            throw new InputFault(
+                    "This casebook is on a PostgreSQL server; back it up with the server's own tools.", List.of());
+        }
         Path copy = Files.createTempFile("honors-casebook", ".db");
         try {
             desk.casebook().backUp(copy);

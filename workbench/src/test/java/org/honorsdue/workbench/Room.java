@@ -14,6 +14,7 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
+import org.honorsdue.casebook.Casebook;
 import org.honorsdue.determination.LawExaminer;
 import org.honorsdue.reference.Reference;
 import org.openqa.selenium.By;
@@ -53,6 +54,16 @@ final class Room implements AutoCloseable {
             room.go("/");
             room.script("localStorage.clear()");
             return room;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A room on a casebook that is open already. */
+    static Room on(Casebook casebook) {
+        try {
+            var data = Files.createTempDirectory("honors-room");
+            return new Room(data, Workbench.open(0, casebook, REFERENCE, EXAMINER, Clock.systemDefaultZone()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
