@@ -12,7 +12,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.Comparator;
+import java.util.Map;
 import java.util.Optional;
 import org.honorsdue.casebook.Casebook;
 import org.honorsdue.determination.LawExaminer;
@@ -20,8 +22,6 @@ import org.honorsdue.reference.Reference;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.OutputType;
-import org.openqa.selenium.TakesScreenshot;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
@@ -243,9 +243,11 @@ final class Room implements AutoCloseable {
         return this;
     }
 
-    /** Keeps a picture of the page among the artefacts of the build. */
+    /** Keeps a picture of the whole page, to its foot, among the artefacts of the build. */
     Room picture(String name) {
-        keep(name + ".png", ((TakesScreenshot) BROWSER).getScreenshotAs(OutputType.BYTES));
+        var taken = BROWSER.executeCdpCommand(
+                "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true));
+        keep(name + ".png", Base64.getDecoder().decode(String.valueOf(taken.get("data"))));
         return this;
     }
 
