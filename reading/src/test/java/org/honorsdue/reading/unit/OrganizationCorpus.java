@@ -16,9 +16,9 @@ import org.honorsdue.reading.unit.OrganizationReading.Outcome;
 import org.honorsdue.reference.unit.Unit;
 import org.honorsdue.service.fact.Basis.Certainty;
 
-/** The organization lines written beside the project, and how a reading is held against the unit expected. */
+/** Organization lines written beside the project, and how a reading is held against the unit expected. */
 final class OrganizationCorpus {
-    private static final String TABLE = "/org/honorsdue/reading/organization-corpus.tsv";
+    private static final String FOLDER = "/org/honorsdue/reading/";
 
     private OrganizationCorpus() {}
 
@@ -104,8 +104,12 @@ final class OrganizationCorpus {
     }
 
     static List<Line> lines() {
+        return lines("organization-corpus.tsv");
+    }
+
+    static List<Line> lines(String table) {
         try (var in = new BufferedReader(
-                new InputStreamReader(OrganizationCorpus.class.getResourceAsStream(TABLE), StandardCharsets.UTF_8))) {
+                new InputStreamReader(OrganizationCorpus.class.getResourceAsStream(FOLDER + table), StandardCharsets.UTF_8))) {
             return in.lines()
                     .filter(line -> !line.startsWith("#") && !line.isBlank())
                     .map(OrganizationCorpus::line)
