@@ -21,10 +21,13 @@ class DecodeBlindTest {
         assertThat(judged).hasSize(260);
         double odd = DecodeCorpus.share(DecodeCorpus.half(judged, true));
         double even = DecodeCorpus.share(DecodeCorpus.half(judged, false));
-        long silent = DecodeCorpus.count(judged, Outcome.SILENT);
-        System.out.printf("decode blind: odd %.1f %%, even %.1f %% right, %d wrong in silence%n", odd, even, silent);
-        assertThat(odd).as("share right, odd").isGreaterThanOrEqualTo(0.0);
-        assertThat(even).as("share right, even").isGreaterThanOrEqualTo(0.0);
-        assertThat(silent).as("lines read wrong without a mark").isLessThanOrEqualTo(260);
+        long silentOdd = DecodeCorpus.count(DecodeCorpus.half(judged, true), Outcome.SILENT);
+        long silentEven = DecodeCorpus.count(DecodeCorpus.half(judged, false), Outcome.SILENT);
+        System.out.printf(
+                "decode blind: odd %.1f %%, even %.1f %% right; wrong in silence %d odd, %d even%n",
+                odd, even, silentOdd, silentEven);
+        assertThat(odd).as("share right, odd").isGreaterThanOrEqualTo(98.0);
+        assertThat(even).as("share right, even").isGreaterThanOrEqualTo(96.5);
+        assertThat(silentOdd + silentEven).as("lines read wrong without a mark").isLessThanOrEqualTo(4);
     }
 }

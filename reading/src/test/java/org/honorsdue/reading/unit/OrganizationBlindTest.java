@@ -25,8 +25,8 @@ class OrganizationBlindTest {
         double odd = share(1);
         double even = share(0);
         System.out.printf("organization blind: odd %.1f %%, even %.1f %% right%n", odd, even);
-        assertThat(odd).as("share right, odd").isGreaterThanOrEqualTo(0.0);
-        assertThat(even).as("share right, even").isGreaterThanOrEqualTo(0.0);
+        assertThat(odd).as("share right, odd").isGreaterThanOrEqualTo(96.0);
+        assertThat(even).as("share right, even").isGreaterThanOrEqualTo(96.0);
     }
 
     @Test
@@ -38,7 +38,7 @@ class OrganizationBlindTest {
                 "organization blind: wrong in silence %d odd, %d even%n",
                 wrong.stream().filter(line -> line.number() % 2 == 1).count(),
                 wrong.stream().filter(line -> line.number() % 2 == 0).count());
-        assertThat(wrong).as("lines given a wrong unit without a doubt").hasSizeLessThanOrEqualTo(260);
+        assertThat(wrong).as("lines given a wrong unit without a doubt").hasSizeLessThanOrEqualTo(1);
     }
 
     private double share(int parity) {
@@ -46,7 +46,7 @@ class OrganizationBlindTest {
         long right = half.stream()
                 .filter(line -> line.readRight(reader.read(line.typed())))
                 .count();
-        if (Boolean.getBoolean("show.wrong")) {
+        if (Boolean.getBoolean("show.wrong") && parity == 1) {
             half.stream()
                     .filter(line -> !line.readRight(reader.read(line.typed())))
                     .forEach(line -> show(line, reader.read(line.typed())));

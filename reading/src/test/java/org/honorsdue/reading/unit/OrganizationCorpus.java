@@ -108,8 +108,8 @@ final class OrganizationCorpus {
     }
 
     static List<Line> lines(String table) {
-        try (var in = new BufferedReader(
-                new InputStreamReader(OrganizationCorpus.class.getResourceAsStream(FOLDER + table), StandardCharsets.UTF_8))) {
+        try (var in = new BufferedReader(new InputStreamReader(
+                OrganizationCorpus.class.getResourceAsStream(FOLDER + table), StandardCharsets.UTF_8))) {
             return in.lines()
                     .filter(line -> !line.startsWith("#") && !line.isBlank())
                     .map(OrganizationCorpus::line)
