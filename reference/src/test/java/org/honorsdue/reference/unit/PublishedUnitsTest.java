@@ -96,6 +96,33 @@ class PublishedUnitsTest {
             infantry-regiment-148 | award | distinguished-unit-citation | War Department General Orders, 1946
             airborne-division-82 | award | netherlands-military-order-of-william | royal decree 30 of 8 October 1945
             infantry-regiment-422 | campaigns | Northern France; Rhineland; Ardennes-Alsace | table of the 106th Division drawn from DA Pam 672-1
+            infantry-regiment-34 | campaigns | New Guinea; Leyte; Luzon; Southern Philippines | lineage of the 34th Infantry
+            infantry-regiment-27 | campaigns | Central Pacific; Guadalcanal; Northern Solomons; Luzon | lineage of the 27th Infantry
+            infantry-division-31 | campaigns | New Guinea; Southern Philippines | Army Almanac (1950), combat chronicle
+            infantry-division-33 | campaigns | New Guinea; Luzon | Army Almanac (1950), combat chronicle
+            infantry-division-93 | campaigns | New Guinea; Northern Solomons; Bismarck Archipelago | Army Almanac (1950), combat chronicle
+            infantry-division-40 | campaigns | Bismarck Archipelago; Southern Philippines; Luzon | Army Almanac (1950), combat chronicle
+            infantry-division-35 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-division-78 | campaigns | Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-division-80 | campaigns | Northern France; Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-division-86 | campaigns | Central Europe | Army Almanac (1950), combat chronicle
+            infantry-division-91 | campaigns | Rome-Arno; North Apennines; Po Valley | Army Almanac (1950), combat chronicle
+            infantry-division-94 | campaigns | Northern France; Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-division-104 | campaigns | Northern France; Rhineland; Central Europe | Army Almanac (1950), combat chronicle
+            armored-division-6 | campaigns | Normandy; Northern France; Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            armored-division-13 | campaigns | Rhineland; Central Europe | Army Almanac (1950), combat chronicle
+            airborne-division-17 | campaigns | Rhineland; Ardennes-Alsace; Central Europe | Army Almanac (1950), combat chronicle
+            infantry-regiment-317 | parent | infantry-division-80 | Army Ground Forces fact sheet (1945)
+            infantry-regiment-130 | parent | infantry-division-33 | Army Ground Forces fact sheet (1945)
+            infantry-regiment-417 | parent | infantry-division-76 | Army Ground Forces fact sheet (1945)
+            field-artillery-battalion-213 | parent | infantry-division-40 | Army Ground Forces fact sheet (1945)
+            field-artillery-battalion-363 | parent | infantry-division-96 | Army Ground Forces fact sheet (1945)
+            tank-battalion-714 | parent | armored-division-12 | Army Ground Forces fact sheet (1945)
+            glider-infantry-regiment-188 | parent | airborne-division-11 | Army Ground Forces fact sheet (1945)
+            armored-infantry-battalion-52 | parent | armored-division-9 | Army Ground Forces fact sheet (1947)
+            medical-battalion-331 | parent | infantry-division-106 | Army Ground Forces fact sheet (1947)
+            engineer-combat-battalion-303 | parent | infantry-division-78 | European order of battle (1945)
+            engineer-combat-battalion-327 | parent | infantry-division-102 | European order of battle (1945)
             """;
 
     private static final UnitHistory HISTORY = new UnitHistory(UnitTables.published(), Reference.published());
