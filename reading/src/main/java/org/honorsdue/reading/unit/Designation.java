@@ -16,6 +16,17 @@ import org.honorsdue.reference.unit.UnitKind;
 record Designation(int number, String named, List<Word> words, List<UnitKind> kinds, boolean corrected, String broken) {
     private static final Set<Word> BRACKETS_AFTER = EnumSet.of(Word.COMPANY, Word.BATTALION, Word.REGIMENT);
 
+    /** Words of one title between which "and" stood. */
+    private static final Set<List<Word>> AND = Set.of(
+            List.of(Word.FUMIGATION, Word.BATH),
+            List.of(Word.STERILIZATION, Word.BATH),
+            List.of(Word.BOAT, Word.SHORE),
+            List.of(Word.SUPPLY, Word.MAINTENANCE),
+            List.of(Word.MAINTENANCE, Word.SUPPLY),
+            List.of(Word.CONSTRUCTION, Word.REPAIR),
+            List.of(Word.MAINTENANCE, Word.REPAIR),
+            List.of(Word.LANGUAGE, Word.INTELLIGENCE));
+
     /** The designation in full, in the words typed: {@code 391st Armored Field Artillery Battalion}. */
     String text() {
         if (!broken.isEmpty()) {
@@ -28,6 +39,9 @@ record Designation(int number, String named, List<Word> words, List<UnitKind> ki
         }
         int sizeAt = lastSize(telling);
         for (int i = 0; i < telling.size(); i++) {
+            if (i > 0 && AND.contains(List.of(telling.get(i - 1), telling.get(i)))) {
+                text.append(" and");
+            }
             boolean after = sizeAt >= 0 && i > sizeAt && sizeAt > 0;
             text.append(after && i == sizeAt + 1 ? " (" : " ")
                     .append(telling.get(i).title())

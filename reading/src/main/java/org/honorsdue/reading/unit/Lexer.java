@@ -10,9 +10,9 @@ import java.util.regex.Pattern;
 /** Cuts a typed line into tokens and puts slips of the typewriter right. */
 final class Lexer {
     private static final Pattern PIECE = Pattern.compile(
-            "\\b4\\.[25]\\b|(?:[A-Za-z]\\.){2,}[A-Za-z]?|[A-Za-z0-9]+(?:'[sS](?![A-Za-z]))?|[/&()\\[\\]]");
+            "\\b4\\.[25]\\b|(?:[A-Za-z]\\.){2,}[A-Za-z]?|O'[A-Za-z]{3,}|[A-Za-z0-9]+(?:'[A-Za-z]{1,3}(?![A-Za-z']))?|[/&()\\[\\]]");
     private static final Pattern CALIBER = Pattern.compile("4\\.[25]");
-    private static final Pattern CASE_TURN = Pattern.compile("(?<=[a-z])(?<![0-9][lo]{1,2})(?=[A-Z])");
+    private static final Pattern CASE_TURN = Pattern.compile("(?<=[a-z])(?<!\\bMc)(?<![0-9][lo]{1,2})(?=[A-Z])");
     private static final Pattern NUMBER_FIRST = Pattern.compile("^([0-9OIL]+)(.*)$");
     private static final Pattern ONE_TYPED_AS_L = Pattern.compile("(?<=[0-9])l(?=$|[0-9lO])");
     private static final Pattern FIRST_TYPED_AS_L = Pattern.compile("^l(?=[0-9O]|(?:ST|st|Oth|OTH)$)");
@@ -20,6 +20,7 @@ final class Lexer {
     private static final Pattern FIVE_WITHIN = Pattern.compile("(?<=[0-9])S(?=[0-9])");
     private static final Pattern TWO_WITHIN = Pattern.compile("(?<=[0-9])Z(?=[0-9])");
     private static final Pattern ORDINAL_WORD = Pattern.compile("^([OIL]+)(ST|ND|RD|TH)$");
+    private static final Pattern ROMAN_WITH_ONES = Pattern.compile("(?i)(?=.*[XV])(?=.*[l1])[XVIl1]{2,}");
     private static final Pattern ENDING = Pattern.compile("^(ST|ND|RD|D|TH)(.*)$");
     private static final int LONGEST_NUMBER = 5;
 
@@ -66,8 +67,19 @@ final class Lexer {
             case "(", "[" -> sign(Token.Type.OPEN, start);
             case ")", "]" -> sign(Token.Type.CLOSE, start);
             default -> {
+                if (piece.startsWith("O'")) {
+                    unknown(piece, start, start + piece.length());
+                    return;
+                }
                 if (piece.indexOf('.') >= 0) {
                     run(piece.replace(".", "").toUpperCase(Locale.ROOT), start, start + piece.length());
+                    return;
+                }
+                if (ROMAN_WITH_ONES.matcher(piece).matches()) {
+                    String roman =
+                            piece.toUpperCase(Locale.ROOT).replace('L', 'I').replace('1', 'I');
+                    tokens.add(
+                            new Token(Token.Type.UNKNOWN, null, 0, false, true, start, start + piece.length(), roman));
                     return;
                 }
                 String bare = FIRST_TYPED_AS_L.matcher(piece.replace("'", "")).replaceFirst("1");

@@ -19,7 +19,6 @@ final class LineParts {
     private static final int HIGHEST_STAFF_SECTION = 5;
     private static final int LONGEST_ABBREVIATION = 4;
     private static final UnitPart MEDICAL_DETACHMENT = new UnitPart("medical-detachment");
-    private static final Set<Integer> CALIBERS = Set.of(37, 40, 57, 75, 76, 90, 105, 120, 155, 240);
     private static final List<String> OFFICES = List.of("artillery", "trains", "special-troops");
     private static final Set<Word> NUMBERED_PARTS =
             EnumSet.of(Word.PLATOON, Word.COMPANY, Word.REGIMENT, Word.SECTION, Word.BATTERY, Word.TROOP, Word.SQUAD);
@@ -32,13 +31,19 @@ final class LineParts {
     final List<String> notes = new ArrayList<>();
     final List<String> unread = new ArrayList<>();
     boolean bareLetter;
+    /** Whether a small number without words was taken for a battalion. */
+    boolean bareBattalion;
+
+    /** The first word of a post typed, as in "Fort Devens"; empty when none was. */
+    String station = "";
+
     boolean attached;
     boolean corrected;
     boolean doubtful;
 
     private static final Set<Word> LETTERED_TOO = EnumSet.of(Word.SQUADRON, Word.DETACHMENT, Word.SECTION, Word.FLIGHT);
-    private static final Set<Word> OWN_SIZES =
-            EnumSet.of(Word.COMPANY, Word.BATTALION, Word.GROUP, Word.TROOP, Word.SQUADRON, Word.DEPOT, Word.UNIT);
+    private static final Set<Word> OWN_SIZES = EnumSet.of(
+            Word.COMPANY, Word.BATTALION, Word.GROUP, Word.TROOP, Word.SQUADRON, Word.DEPOT, Word.UNIT, Word.PLANT);
     private static final Set<Word> SERVICES = EnumSet.of(
             Word.QUARTERMASTER,
             Word.SIGNAL,
@@ -64,6 +69,8 @@ final class LineParts {
 
     private final List<Token> tokens;
     private int at;
+    /** An arm typed before the number of the designation, as in "AAA 482 AW Bn"; empty as a rule. */
+    private List<Word> armBefore = List.of();
 
     LineParts(List<Token> tokens) {
         this.tokens = tokens;
@@ -114,6 +121,7 @@ final class LineParts {
                     new UnitPart("combat-command-" + token.typed().substring(2).toLowerCase(Locale.ROOT)));
         } else {
             unread.add(token.typed());
+            doubtful |= gluedToNumber();
         }
         at++;
     }
@@ -188,16 +196,36 @@ final class LineParts {
             at++;
             return;
         }
-        boolean last = at + 1 == tokens.size() && at > 0 && token.letter().charAt(0) <= 'M';
+        boolean last = at + 1 == tokens.size()
+                && at > 0
+                && !isWeight(token)
+                && token.letter().charAt(0) <= 'M';
         if (last && parts.stream().noneMatch(UnitPart::isLettered) && lastHasCompanies()) {
             parts.add(new UnitPart("company-" + token.letter().toLowerCase(Locale.ROOT)));
             bareLetter = true;
             at++;
             return;
         }
-        doubtful |= letteredWord(2) || type(1, Token.Type.LETTER);
+        if (isWeight(token)) {
+            at++;
+            return;
+        }
+        doubtful |= letteredWord(2) || type(1, Token.Type.LETTER) || gluedToNumber();
         unread.add(token.typed());
         at++;
+    }
+
+    /** Whether the unread characters run on into a number, which may then be another one. */
+    private boolean gluedToNumber() {
+        return type(1, Token.Type.NUMBER)
+                && tokens.get(at + 1).start() == tokens.get(at).end();
+    }
+
+    /** "448th BG H", "745 Tk Bn M": heavy, medium, light; how the unit was armed. */
+    private boolean isWeight(Token token) {
+        boolean flying = word(-1, Word.GROUP) || word(-1, Word.SQUADRON) || word(-1, Word.WING);
+        boolean tanks = word(-1, Word.BATTALION) && word(-2, Word.TANK);
+        return flying && "HMLRC".contains(token.letter()) || tanks && "ML".contains(token.letter());
     }
 
     /** "157 Inf L": a letter at the end after a unit that had companies. */
@@ -241,6 +269,10 @@ final class LineParts {
         if (letter.typed().equals("l")) {
             notes.add("A small l read as Company L; it may stand for I.");
             corrected = true;
+        }
+        if (letter.letter().charAt(0) > 'M') {
+            notes.add("No %s was lettered so high; look at the letter again.".formatted(name));
+            doubtful = true;
         }
         if (letter.letter().equals("J")) {
             notes.add("No Company J existed; look at the letter again.");
@@ -297,6 +329,11 @@ final class LineParts {
             at += 2;
             return;
         }
+        if (armOfNumber()) {
+            armBefore = List.of(first);
+            at++;
+            return;
+        }
         var words = new ArrayList<Word>();
         var typed = new StringBuilder();
         int start = at;
@@ -314,12 +351,49 @@ final class LineParts {
         takeUnnumbered(words, typed.toString());
     }
 
+    /** "Inf 331 Regt", "AAA 482 AW Bn": the arm first, then the number, then what it was without an arm. */
+    private boolean armOfNumber() {
+        boolean arm = tokens.get(at).meant().role() == Word.Role.ARM && type(1, Token.Type.NUMBER);
+        boolean sized = false;
+        for (int ahead = 2; arm && peek(ahead).filter(Token::isWord).isPresent(); ahead++) {
+            Word word = tokens.get(at + ahead).meant();
+            sized |= word.role() == Word.Role.SIZE && !Phrases.isLettered(word);
+            if (word.role() == Word.Role.ARM) {
+                return false;
+            }
+            if (sized) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean placeNext(int ahead) {
+        return peek(ahead)
+                .filter(token -> token.isWord() && token.meant().role() == Word.Role.PLACE)
+                .isPresent();
+    }
+
     /** "Ft Dix NJ": where he was, not which unit he was in; the words are passed over to the next number. */
     private void place() {
-        at++;
+        var name = new StringBuilder(tokens.get(at++).meant().title());
+        boolean named = false;
         while (at < tokens.size() && !tokens.get(at).isNumber()) {
-            at++;
+            Token token = tokens.get(at++);
+            if (!named) {
+                name.append(' ').append(capitalised(token.typed()));
+                named = true;
+            }
         }
+        station = named ? name.toString() : "";
+    }
+
+    private static String capitalised(String word) {
+        boolean capitals = word.equals(word.toUpperCase(Locale.ROOT)) || word.equals(word.toLowerCase(Locale.ROOT));
+        return capitals
+                ? word.substring(0, 1).toUpperCase(Locale.ROOT)
+                        + word.substring(1).toLowerCase(Locale.ROOT)
+                : word;
     }
 
     /** "Americal Div", "Philippine Division". */
@@ -347,6 +421,7 @@ final class LineParts {
                 at == start
                         || !(letteredWord(0) && type(1, Token.Type.LETTER))
                                 && !smallPartEnded(start)
+                                && !(token.is(Word.RESERVE) && word(1, Word.COMMAND))
                                 && !token.is(Word.ATTACHED)
                                 && !breaksRun(token.meant());
             case AMPERSAND, SLASH -> true;
@@ -357,7 +432,10 @@ final class LineParts {
     /** "Wire Sec Hq Btry": a platoon or section with its name ends there; what follows is another part. */
     private boolean smallPartEnded(int start) {
         Token before = tokens.get(at - 1);
-        return at - start > 1 && (before.is(Word.PLATOON) || before.is(Word.SECTION) || before.is(Word.SQUAD));
+        boolean lettered = tokens.get(at).is(Word.HEADQUARTERS)
+                && peek(1).filter(Phrases::isLettered).isPresent();
+        return (at - start > 1 || lettered)
+                && (before.is(Word.PLATOON) || before.is(Word.SECTION) || before.is(Word.SQUAD));
     }
 
     private static boolean breaksRun(Word word) {
@@ -368,21 +446,51 @@ final class LineParts {
         if (numberComesLast(words) || bearsName(words)) {
             return;
         }
-        if (words.equals(List.of(Word.MEDICAL)) && typed.equalsIgnoreCase("medics")) {
+        int detachment = words.indexOf(Word.DETACHMENT);
+        if (detachment > 0 && detachment + 1 < words.size() && isPlace(words)) {
+            takeUnnumbered(words.subList(0, detachment + 1), "");
+            takeUnnumbered(words.subList(detachment + 1, words.size()), "");
+            return;
+        }
+        boolean medics =
+                words.equals(List.of(Word.MEDICAL)) && (typed.equalsIgnoreCase("medics") || type(0, Token.Type.NUMBER));
+        if (medics) {
             parts.add(MEDICAL_DETACHMENT);
             return;
         }
         Optional<UnitPart> part = PartNames.of(words);
         if (part.isPresent()) {
-            parts.add(part.orElseThrow());
+            boolean casual = words.contains(Word.CASUAL)
+                    && type(0, Token.Type.NUMBER)
+                    && (!type(1, Token.Type.WORD) || placeNext(1));
+            String number = casual ? "-" + tokens.get(at++).number() : "";
+            parts.add(new UnitPart(part.orElseThrow().id() + number));
             partWords.add(words);
+            return;
+        }
+        boolean alone = at == tokens.size() || placeNext(0);
+        if (isPlace(words) && alone && unread.isEmpty() && designations.isEmpty()) {
+            parts.add(new UnitPart(PartNames.id(words)));
             return;
         }
         boolean says = words.stream().anyMatch(word -> word.role() != Word.Role.NOISE);
         if (says && !typed.isEmpty()) {
             partWords.add(words);
             unread.add(typed);
+            doubtful |= type(0, Token.Type.NUMBER) || words.stream().anyMatch(LineParts::tellsUnit);
         }
+    }
+
+    /** "Sta Hosp", "Sep Center", "Inf School": a place of duty without number or name. */
+    private static boolean isPlace(List<Word> words) {
+        Word last = words.get(words.size() - 1);
+        return words.size() > 1 && (last == Word.HOSPITAL || last == Word.CENTER || last == Word.SCHOOL);
+    }
+
+    /** An arm or a size that was read as no part of any designation: it may belong to the unit beside it. */
+    private static boolean tellsUnit(Word word) {
+        boolean tells = word.role() == Word.Role.ARM || word.role() == Word.Role.SIZE;
+        return tells && word != Word.AIR_FORCE && word != Word.AIR;
     }
 
     /** "SCU 1901", "Inf 331": the words first, a bare number after them, and nothing more of it. */
@@ -404,7 +512,7 @@ final class LineParts {
                 Token number = tokens.get(at++);
                 designations.add(new Designation(number.number(), "", ending, kinds, number.corrected(), ""));
                 if (from > 0) {
-                    takeUnnumbered(words.subList(0, from), "");
+                    takeUnnumbered(words.subList(0, from), titles(words.subList(0, from)));
                 }
                 return true;
             }
@@ -414,9 +522,12 @@ final class LineParts {
 
     /** "QM Gas Sup Co 3877": words of a service with their size, which no unit of the line had as a part. */
     private static boolean isOwnUnit(List<Word> words) {
-        boolean service = words.stream().anyMatch(SERVICES::contains);
+        boolean service = words.stream().anyMatch(SERVICES::contains) || words.contains(Word.HOSPITAL);
         boolean sized = words.stream().anyMatch(OWN_SIZES::contains);
-        return service && sized && words.size() > 2 && PartNames.ofRest(words).isEmpty();
+        return service
+                && sized
+                && words.size() > 2
+                && PartNames.ofRest(words, false).isEmpty();
     }
 
     /** "Lawson Gen Hosp": a hospital in the United States bore a name. */
@@ -439,8 +550,7 @@ final class LineParts {
         int before = at - words.size() - 1;
         while (before >= 0 && isName(tokens.get(before)) && !unread.isEmpty()) {
             String word = unread.remove(unread.size() - 1);
-            name.insert(0, (name.isEmpty() ? "" : " "))
-                    .insert(0, word.charAt(0) + word.substring(1).toLowerCase(Locale.ROOT));
+            name.insert(0, (name.isEmpty() ? "" : " ")).insert(0, capitalised(word));
             before--;
         }
         return name.isEmpty() ? unread.remove(unread.size() - 1) : name.toString();
@@ -461,20 +571,8 @@ final class LineParts {
             return;
         }
         at++;
-        if (!number.ordinal() && at < tokens.size() && tokens.get(at).typed().equalsIgnoreCase("mm")) {
-            while (at < tokens.size() && tokens.get(at).typed().equalsIgnoreCase("mm")) {
-                at++;
-            }
-            return;
-        }
-        if (!number.ordinal()
-                && CALIBERS.contains(number.number())
-                && !designations.isEmpty()
-                && (word(0, Word.HOWITZER) || word(0, Word.GUN))) {
-            at++;
-            return;
-        }
-        var words = new ArrayList<Word>();
+        var words = new ArrayList<Word>(armBefore);
+        armBefore = List.of();
         var wording = new StringBuilder();
         boolean broken = false;
         while (at < tokens.size() && continuesDesignation(words)) {
@@ -502,9 +600,9 @@ final class LineParts {
                 String typed = token.typed();
                 wording.append(' ')
                         .append(
-                                typed.length() <= LONGEST_ABBREVIATION || !typed.equals(token.letter())
+                                typed.length() <= LONGEST_ABBREVIATION && typed.equals(token.letter())
                                         ? typed
-                                        : typed.charAt(0) + typed.substring(1).toLowerCase(Locale.ROOT));
+                                        : capitalised(typed));
                 broken = true;
             }
             at++;
@@ -528,6 +626,7 @@ final class LineParts {
         return switch (token.type()) {
             case WORD ->
                 !token.is(Word.HEADQUARTERS)
+                        && !(token.typed().toUpperCase(Locale.ROOT).endsWith("RTC") && !words.isEmpty())
                         && !token.is(Word.ATTACHED)
                         && !breaksRun(token.meant())
                         && !(letteredWord(0) && type(1, Token.Type.LETTER) && !words.isEmpty());
@@ -588,10 +687,18 @@ final class LineParts {
             List<Word> rest = List.copyOf(words.subList(length, words.size()));
             var designation = new Designation(number.number(), "", first, Kinds.of(first), number.corrected(), "");
             boolean whole = !designation.kinds().isEmpty() || designation.isBattalionOfRegiment();
+            boolean division = whole
+                    && !designation.kinds().isEmpty()
+                    && designation.kinds().get(0).echelon() == Echelon.DIVISION;
+            if (division && !rest.isEmpty() && !Kinds.of(rest).isEmpty()) {
+                designations.add(designation);
+                takeUnnumbered(rest, titles(rest));
+                return;
+            }
             if (whole
                     && (onlyNoise(rest)
                             || canHave(designation, rest)
-                                    && PartNames.ofRest(rest).isPresent())) {
+                                    && PartNames.ofRest(rest, isSized(first)).isPresent())) {
                 designations.add(designation);
                 if (!onlyNoise(rest)) {
                     takeUnnumbered(rest, "");
@@ -601,6 +708,15 @@ final class LineParts {
         }
         designations.add(
                 new Designation(number.number(), "", List.copyOf(words), List.of(), number.corrected(), broken));
+    }
+
+    private static boolean isSized(List<Word> words) {
+        Word last = words.get(words.size() - 1);
+        return last == Word.BATTALION || last == Word.REGIMENT;
+    }
+
+    private static String titles(List<Word> words) {
+        return String.join(" ", words.stream().map(Word::title).toList());
     }
 
     /**

@@ -6,9 +6,11 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.honorsdue.reading.unit.OrganizationReading.Outcome;
 import org.honorsdue.reference.unit.Ancestry;
 import org.honorsdue.reference.unit.Echelon;
@@ -29,9 +31,31 @@ import org.honorsdue.service.fact.Basis.Certainty;
 public final class OrganizationReader {
     private static final Comparator<UnitPart> SMALLEST_FIRST = Comparator.comparing(OrganizationReader::size);
     /** Typed with one of these, a number that stands under another arm is a contradiction, not a shorthand. */
-    private static final Set<Word> SPECIAL_ARMS =
-            EnumSet.of(Word.ARMORED, Word.PARACHUTE, Word.GLIDER, Word.AIRBORNE, Word.AMPHIBIAN, Word.MOUNTAIN);
+    private static final Set<Word> SPECIAL_ARMS = EnumSet.of(
+            Word.ARMORED,
+            Word.PARACHUTE,
+            Word.GLIDER,
+            Word.AIRBORNE,
+            Word.AMPHIBIAN,
+            Word.MOUNTAIN,
+            Word.AVIATION,
+            Word.CONSTRUCTION,
+            Word.PROVISIONAL,
+            Word.TROOP_CARRIER,
+            Word.SERVICE,
+            Word.OPERATION,
+            Word.OPERATING,
+            Word.MOBILE);
 
+    /** Kinds of which one could be mobile without another title. */
+    private static final Set<UnitKind> SURGICAL_AND_GUNS = EnumSet.of(
+            UnitKind.ANTIAIRCRAFT_ARTILLERY_BATTALION,
+            UnitKind.EVACUATION_HOSPITAL,
+            UnitKind.SURGICAL_HOSPITAL,
+            UnitKind.QUARTERMASTER_BATTALION,
+            UnitKind.COAST_ARTILLERY_REGIMENT);
+
+    private static final char HIGHEST_OF_BATTALION = 'H';
     private static final int BATTALIONS_OF_REGIMENT = 4;
     /** A size alone, as in "578 Sq", that a larger unit typed beside it may complete. */
     private static final Set<Word> SIZES = EnumSet.of(Word.BATTALION, Word.SQUADRON, Word.GROUP, Word.REGIMENT);
@@ -198,7 +222,12 @@ public final class OrganizationReader {
         return new OrganizationReading(
                 typed,
                 Outcome.NO_UNIT,
-                line.parts.stream().map(UnitPart::text).toList(),
+                Stream.concat(
+                                line.parts.stream().map(UnitPart::text),
+                                line.parts.isEmpty() || line.station.isEmpty()
+                                        ? Stream.empty()
+                                        : Stream.of(line.station))
+                        .toList(),
                 line.parts,
                 Optional.empty(),
                 Optional.empty(),
@@ -230,6 +259,7 @@ public final class OrganizationReader {
         for (Designation designation : line.designations) {
             if (isBareBattalion(designation, line)) {
                 line.parts.add(UnitPart.battalion(designation.number()));
+                line.bareBattalion = true;
             } else if (designation.isBattalionOfRegiment()) {
                 line.parts.add(new UnitPart((designation.words().get(0) == Word.SQUADRON ? "squadron-" : "battalion-")
                         + designation.number()));
@@ -291,6 +321,14 @@ public final class OrganizationReader {
         if (!designation.named().isEmpty()) {
             return new Resolved(designation, byName.getOrDefault(wordKey(designation.words()), List.of()), List.of());
         }
+        Optional<Unit> nicknamed = nicknamed(designation);
+        if (nicknamed.isPresent()) {
+            return new Resolved(designation, List.of(nicknamed.orElseThrow()), List.of());
+        }
+        Optional<Unit> company = separateCompany(designation, line);
+        if (company.isPresent()) {
+            return new Resolved(designation, List.of(company.orElseThrow()), List.of());
+        }
         if (!designation.broken().isEmpty() || designation.kinds().isEmpty()) {
             boolean bare = designation.words().isEmpty() && designation.broken().isEmpty();
             return new Resolved(
@@ -330,7 +368,6 @@ public final class OrganizationReader {
         }
         if (siblings.size() == 1) {
             Unit found = siblings.iterator().next();
-            line.doubtful |= designation.words().stream().anyMatch(SPECIAL_ARMS::contains);
             return new Resolved(
                     designation,
                     List.of(found),
@@ -338,6 +375,70 @@ public final class OrganizationReader {
                             .formatted(designation.text(), found.name())));
         }
         return new Resolved(designation, List.of(), List.of());
+    }
+
+    /** A special arm typed that neither the unit nor anything it ever belonged to bore. */
+    private boolean contradicts(Designation designation, Unit unit) {
+        boolean paraGlider = designation.words().containsAll(List.of(Word.PARACHUTE, Word.GLIDER))
+                && (says(unit, Word.PARACHUTE) || says(unit, Word.GLIDER));
+        return !paraGlider
+                && Kinds.telling(designation.words()).stream()
+                        .filter(SPECIAL_ARMS::contains)
+                        .anyMatch(word -> !bears(unit, word));
+    }
+
+    private boolean bears(Unit unit, Word word) {
+        boolean operates = (word == Word.OPERATION || word == Word.OPERATING)
+                && (says(unit, Word.OPERATION) || says(unit, Word.OPERATING));
+        boolean named =
+                says(unit, word) || operates || word == Word.PROVISIONAL && unit.kind() == UnitKind.SPECIAL_FORCE;
+        boolean airborne = word == Word.AIRBORNE && (says(unit, Word.PARACHUTE) || says(unit, Word.GLIDER));
+        boolean landing = word == Word.AMPHIBIAN
+                && (unit.kind() == UnitKind.ENGINEER_BOAT_AND_SHORE_REGIMENT
+                        || unit.kind() == UnitKind.ENGINEER_SPECIAL_BRIGADE);
+        boolean moved = word == Word.MOBILE && SURGICAL_AND_GUNS.contains(unit.kind());
+        return named
+                || airborne
+                || landing
+                || moved
+                || ancestry.everAbove(unit.id()).stream()
+                        .flatMap(above -> tables.unit(above).stream())
+                        .anyMatch(above -> says(above, word));
+    }
+
+    private static boolean says(Unit unit, Word word) {
+        return unit.name().contains(word.title()) || unit.kind().title().contains(word.title());
+    }
+
+    /** "42nd Rainbow Div": the nickname typed within the designation is that of the unit of this number. */
+    private Optional<Unit> nicknamed(Designation designation) {
+        if (designation.broken().isEmpty()) {
+            return Optional.empty();
+        }
+        String typed = designation.broken().toLowerCase(Locale.ROOT);
+        return Kinds.of(designation.words()).stream()
+                .flatMap(kind -> tables.units(kind, designation.number()).stream())
+                .filter(unit -> !unit.nickname().isEmpty())
+                .filter(unit -> typed.startsWith(unit.nickname().toLowerCase(Locale.ROOT) + " "))
+                .findFirst();
+    }
+
+    /** "232nd Engr C Co": C stands for combat where the number is that of a company and of no battalion. */
+    private Optional<Unit> separateCompany(Designation designation, LineParts line) {
+        var companyC = new UnitPart("company-c");
+        boolean possible = designation.words().equals(List.of(Word.ENGINEER)) && line.parts.contains(companyC);
+        if (!possible
+                || designation.kinds().stream()
+                        .anyMatch(kind ->
+                                !tables.units(kind, designation.number()).isEmpty())) {
+            return Optional.empty();
+        }
+        List<Unit> companies = tables.units(UnitKind.ENGINEER_COMBAT_COMPANY, designation.number());
+        if (companies.size() != 1) {
+            return Optional.empty();
+        }
+        line.parts.remove(companyC);
+        return Optional.of(companies.get(0));
     }
 
     private static boolean isArmored(Designation designation) {
@@ -408,7 +509,9 @@ public final class OrganizationReader {
                 Set<String> above = ancestry.everAbove(unit.id());
                 boolean fits = resolved.stream()
                         .filter(other -> other != one && other.certain())
-                        .anyMatch(other -> above.contains(other.units().get(0).id()));
+                        .map(other -> other.units().get(0).id())
+                        .anyMatch(other -> above.contains(other)
+                                || settling && ancestry.everAbove(other).contains(unit.id()));
                 if (fits) {
                     fitting.add(unit);
                 }
@@ -416,7 +519,7 @@ public final class OrganizationReader {
             if (fitting.size() == 1 && settling) {
                 line.corrected = true;
                 settled.add(new Resolved(
-                        one.designation(), fitting, List.of("No arm typed: taken from the larger unit beside it.")));
+                        one.designation(), fitting, List.of("No arm typed: taken from the unit typed beside it.")));
             } else {
                 settled.add(
                         fitting.isEmpty() || sizeAlone ? one : new Resolved(one.designation(), fitting, one.notes()));
@@ -458,6 +561,10 @@ public final class OrganizationReader {
             boolean member = !unit.equals(main.units().get(0));
             List<UnitPart> parts = member ? List.of() : partsOf(unit, line);
             checkParents(unit, typedParents, line, notes);
+            line.doubtful |= sorted.stream()
+                    .filter(Resolved::certain)
+                    .anyMatch(one -> contradicts(one.designation(), one.units().get(0)));
+            line.doubtful |= !member && namesAnotherUnit(unit, line.partWords);
             if (unit.kind().echelon().compareTo(Echelon.DIVISION) >= 0
                     && parts.stream()
                             .anyMatch(part -> part.isLettered() && !part.id().startsWith("combat-command"))) {
@@ -470,7 +577,7 @@ public final class OrganizationReader {
                     Outcome.FOUND,
                     chain(parts, unit.name(), above(unit, sorted)),
                     parts,
-                    implied(unit, parts, notes),
+                    implied(unit, parts, line, notes),
                     Optional.of(unit),
                     parents(unit, typedParents),
                     List.of(),
@@ -508,6 +615,16 @@ public final class OrganizationReader {
                 notes,
                 line.unread,
                 typedParents.isEmpty() ? Certainty.DOUBTFUL : certainty(line));
+    }
+
+    /** "Tk Bn 1st Inf Div", "Div Hq 331st Inf": a part that must have been a unit of its own, or of a larger one. */
+    private static boolean namesAnotherUnit(Unit unit, List<List<Word>> parts) {
+        boolean division = unit.kind().echelon().compareTo(Echelon.DIVISION) >= 0;
+        return parts.stream()
+                .anyMatch(words -> !division && words.contains(Word.DIVISION)
+                        || words.stream().anyMatch(SIZES::contains)
+                                && words.stream().anyMatch(word -> word.role() == Word.Role.ARM)
+                                && !words.contains(Word.HEADQUARTERS));
     }
 
     /** "Sig Co 83 Div": the one signal company that belonged to the division. */
@@ -588,7 +705,7 @@ public final class OrganizationReader {
         return sorted;
     }
 
-    private Optional<LetteredCompanies> implied(Unit unit, List<UnitPart> parts, List<String> notes) {
+    private Optional<LetteredCompanies> implied(Unit unit, List<UnitPart> parts, LineParts line, List<String> notes) {
         Optional<UnitPart> company = parts.stream().filter(UnitPart::isLettered).findFirst();
         if (company.isEmpty() || !parts.stream().allMatch(part -> part.isLettered() || part.isBattalion())) {
             return Optional.empty();
@@ -597,6 +714,7 @@ public final class OrganizationReader {
                 tables.battalionOf(unit.kind(), company.orElseThrow().letter());
         Optional<UnitPart> typed = parts.stream().filter(UnitPart::isBattalion).findFirst();
         if (typed.isEmpty()) {
+            line.doubtful |= tooHigh(unit.kind(), company.orElseThrow(), notes);
             return battalion;
         }
         if (battalion.isPresent()
@@ -608,8 +726,18 @@ public final class OrganizationReader {
                             UnitPart.battalion(battalion.orElseThrow().battalion())
                                     .text(),
                             typed.orElseThrow().text()));
+            line.doubtful |= line.bareBattalion;
         }
         return Optional.empty();
+    }
+
+    /** No battalion that stood by itself had companies beyond H. */
+    private static boolean tooHigh(UnitKind kind, UnitPart company, List<String> notes) {
+        boolean high = kind.echelon() == Echelon.BATTALION && company.letter().charAt(0) > HIGHEST_OF_BATTALION;
+        if (high) {
+            notes.add("A battalion had no %s; look at the letter and the number again.".formatted(company.text()));
+        }
+        return high;
     }
 
     private List<NearUnit> nearestOf(List<Resolved> resolved) {

@@ -48,7 +48,12 @@ public record OrganizationReading(
 
     /** The designation in one line: {@code Company B, 331st Infantry Regiment, 83rd Infantry Division}. */
     public String meaning() {
-        return String.join(", ", chain);
+        var text = new StringBuilder();
+        for (String link : chain) {
+            boolean said = text.toString().endsWith(", " + link);
+            text.append(text.isEmpty() || said ? "" : ", ").append(said ? "" : link);
+        }
+        return text.toString();
     }
 
     /** How far the reading came. */

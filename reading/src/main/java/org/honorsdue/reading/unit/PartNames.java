@@ -53,6 +53,7 @@ final class PartNames {
 
     /** Names of two things, typed with or without the "and". */
     private static final Map<String, String> PAIRED = Map.of(
+            "division-trains", "trains",
             "ammunition-pioneer-platoon", "ammunition-and-pioneer-platoon",
             "intelligence-reconnaissance-platoon", "intelligence-and-reconnaissance-platoon");
 
@@ -60,11 +61,14 @@ final class PartNames {
 
     /**
      * The part that words name which follow the kind of a numbered unit, as in {@code 331st Inf Sv Co}: only parts
-     * that stood in many tables of organization, or a numbered unit of its own would be taken apart.
+     * that stood in many tables of organization, or a numbered unit of its own would be taken apart. After a battalion
+     * or a regiment typed as such, whatever follows is a part.
      */
-    static Optional<UnitPart> ofRest(List<Word> words) {
-        boolean usual = words.stream()
-                .allMatch(word -> word.role() == Word.Role.NOISE || ENDS.contains(word) || MAY_FOLLOW.contains(word));
+    static Optional<UnitPart> ofRest(List<Word> words, boolean sized) {
+        boolean usual = sized
+                || words.stream()
+                        .allMatch(word ->
+                                word.role() == Word.Role.NOISE || ENDS.contains(word) || MAY_FOLLOW.contains(word));
         return usual ? of(words) : Optional.empty();
     }
 
@@ -102,17 +106,25 @@ final class PartNames {
         if (headquarters) {
             return Optional.of(new UnitPart(headquarters(kept)));
         }
-        var id = new StringBuilder();
-        for (Word word : kept) {
-            id.append(id.isEmpty() ? "" : "-").append(slug(word));
-        }
-        return Optional.of(new UnitPart(PAIRED.getOrDefault(id.toString(), id.toString())));
+        String id = id(kept);
+        return Optional.of(new UnitPart(PAIRED.getOrDefault(id, id)));
+    }
+
+    /** The words as the id of a part. */
+    static String id(List<Word> words) {
+        return String.join(
+                "-",
+                words.stream()
+                        .filter(word -> word.role() != Word.Role.NOISE)
+                        .map(PartNames::slug)
+                        .toList());
     }
 
     private static boolean isOffice(List<Word> kept) {
         return kept.equals(List.of(Word.ARTILLERY))
                 || kept.equals(List.of(Word.DIVISION, Word.ARTILLERY))
                 || kept.equals(List.of(Word.TRAINS))
+                || kept.equals(List.of(Word.DIVISION, Word.TRAINS))
                 || kept.equals(List.of(Word.SPECIAL_TROOPS));
     }
 

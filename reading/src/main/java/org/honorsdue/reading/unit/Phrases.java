@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** Words that belong together: field + artillery, tank + destroyer, F + A. */
 final class Phrases {
     private static final Set<Word> LETTERED = Set.of(Word.COMPANY, Word.BATTERY, Word.TROOP);
+    private static final Set<String> SQUADS = Set.of("SQUAD", "SQD");
     private static final Set<String> ENDINGS = Set.of("ST", "ND", "RD", "TH");
     private static final Set<String> SPOKEN = Set.of(
             "ABLE", "BAKER", "CHARLIE", "CHARLEY", "DOG", "EASY", "FOX", "GEORGE", "HOW", "ITEM", "KING", "LOVE",
@@ -51,7 +52,26 @@ final class Phrases {
             Map.entry(List.of(Word.BOMBARDMENT, Word.DISPENSARY), Word.BOMB_DISPOSAL),
             Map.entry(List.of(Word.BOMBARDMENT, Word.COMMAND), Word.BOMBER_COMMAND),
             Map.entry(List.of(Word.TRANSPORTATION, Word.CORPS), Word.TRANSPORTATION_CORPS),
+            Map.entry(List.of(Word.COUNTER, Word.INTELLIGENCE), Word.COUNTER_INTELLIGENCE),
+            Map.entry(List.of(Word.COUNTER_INTELLIGENCE, Word.CORPS), Word.COUNTER_INTELLIGENCE_CORPS),
+            Map.entry(List.of(Word.PHILIPPINE, Word.SCOUTS), Word.SCOUTS),
             Map.entry(List.of(Word.SPECIAL, Word.TROOP), Word.SPECIAL_TROOPS));
+    /** Two letters parted by a stroke or a hyphen that stand for an arm: A/T, A-T, F/A. */
+    private static final Set<String> SPLIT_ARMS =
+            Set.of("AT", "AW", "AB", "AA", "FA", "MP", "TD", "QM", "SP", "GS", "CA", "TC");
+    /** Before these a split arm stands without a number before it: A/T Co. */
+    private static final Set<Word> SPLIT_BEFORE = EnumSet.of(Word.COMPANY, Word.PLATOON, Word.BATTALION);
+    /** Two initials joined by "and" with the words they stand for, after the arm that used them. */
+    private static final Map<String, List<Word>> INITIALS = Map.of(
+            "S&M", List.of(Word.SUPPLY, Word.MAINTENANCE),
+            "B&S", List.of(Word.BOAT, Word.SHORE),
+            "F&B", List.of(Word.FUMIGATION, Word.BATH),
+            "S&B", List.of(Word.STERILIZATION, Word.BATH),
+            "EB&SR", List.of(Word.ENGINEER, Word.BOAT, Word.SHORE, Word.REGIMENT),
+            "PC&R", List.of(Word.PORT, Word.CONSTRUCTION, Word.REPAIR));
+
+    private static final Set<Word> HAVE_INITIALS = EnumSet.of(Word.ORDNANCE, Word.ENGINEER, Word.QUARTERMASTER);
+    private static final Set<Integer> CALIBERS = Set.of(37, 40, 57, 75, 76, 90, 105, 120, 155, 240);
 
     private Phrases() {}
 
@@ -64,7 +84,101 @@ final class Phrases {
     }
 
     static List<Token> joined(List<Token> tokens) {
-        return pairs(inContext(romans(singleLetters(spokenLetters(inWords(withEndings(tokens)))))));
+        return pairs(inContext(romans(
+                initials(singleLetters(spokenLetters(inWords(withEndings(withoutCalibers(splitArms(tokens))))))))));
+    }
+
+    /** "90mm Gun Bn", "155 How": what the guns were says nothing of which unit it is. */
+    private static List<Token> withoutCalibers(List<Token> tokens) {
+        var read = new ArrayList<Token>();
+        boolean numbered = false;
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
+            boolean caliber = token.isNumber() && !token.ordinal();
+            boolean millimetres =
+                    caliber && i + 1 < tokens.size() && typed(tokens.get(i + 1)).equals("MM");
+            Word next = wordAt(tokens, i + 1);
+            boolean guns = caliber
+                    && numbered
+                    && CALIBERS.contains(token.number())
+                    && (next == Word.HOWITZER || next == Word.GUN);
+            if (millimetres) {
+                while (i + 1 < tokens.size() && typed(tokens.get(i + 1)).equals("MM")) {
+                    i++;
+                }
+            } else if (!guns) {
+                read.add(token);
+            }
+            numbered |= token.isNumber();
+        }
+        return read;
+    }
+
+    /** "A/T Co", "F-A Bn", "A/B Div", and H/S for headquarters and service. */
+    private static List<Token> splitArms(List<Token> tokens) {
+        var read = new ArrayList<Token>();
+        int i = 0;
+        while (i < tokens.size()) {
+            Token first = tokens.get(i);
+            boolean stroke = i + 2 < tokens.size() && tokens.get(i + 1).type() == Token.Type.SLASH;
+            int second = stroke ? i + 2 : i + 1;
+            boolean two = first.isLetter()
+                    && second < tokens.size()
+                    && tokens.get(second).isLetter()
+                    && tokens.get(second).start() == first.end() + 1;
+            String run = two ? first.letter() + tokens.get(second).letter() : "";
+            boolean placed = !read.isEmpty() && !isLettered(read.get(read.size() - 1))
+                    || SPLIT_BEFORE.contains(wordAt(tokens, second + 1));
+            if (two && placed && SPLIT_ARMS.contains(run)) {
+                for (Word word : Spelling.whole(run).orElseThrow()) {
+                    read.add(new Token(
+                            Token.Type.WORD,
+                            word,
+                            0,
+                            false,
+                            false,
+                            first.start(),
+                            tokens.get(second).end(),
+                            run));
+                }
+                i = second + 1;
+            } else if (two && run.equals("HS") && second + 1 < tokens.size() && isLettered(tokens.get(second + 1))) {
+                read.add(first);
+                read.add(new Token(Token.Type.AMPERSAND, null, 0, false, false, first.end(), first.end() + 1, "&"));
+                read.add(tokens.get(second));
+                i = second + 1;
+            } else {
+                read.add(first);
+                i++;
+            }
+        }
+        return read;
+    }
+
+    /** "Ord S & M Co": initials after the arm that used them. */
+    private static List<Token> initials(List<Token> tokens) {
+        var read = new ArrayList<Token>();
+        int i = 0;
+        while (i < tokens.size()) {
+            Token first = tokens.get(i);
+            boolean and = i + 2 < tokens.size() && tokens.get(i + 1).type() == Token.Type.AMPERSAND;
+            List<Word> words =
+                    and ? INITIALS.getOrDefault(typed(first) + "&" + typed(tokens.get(i + 2)), List.of()) : List.of();
+            Word before = lastWord(read);
+            boolean armSaid = before != null && HAVE_INITIALS.contains(before) || words.contains(Word.ENGINEER);
+            if (!words.isEmpty() && armSaid) {
+                Token last = tokens.get(i + 2);
+                for (Word word : words) {
+                    read.add(
+                            new Token(Token.Type.WORD, word, 0, false, false, first.start(), last.end(), typed(first)));
+                }
+                i += 3;
+            } else {
+                read.add(first);
+                i++;
+            }
+        }
+        return read;
     }
 
     /** Abbreviations that take their meaning from their neighbours. */
@@ -74,7 +188,7 @@ final class Phrases {
             Token token = tokens.get(i);
             Word before = i == 0 ? null : lastWord(read);
             Word next = wordAt(tokens, i + 1);
-            if (token.is(Word.SQUADRON) && typed(token).equals("SQUAD") && platoonFollows(tokens, i)) {
+            if (token.is(Word.SQUADRON) && SQUADS.contains(typed(token)) && platoonFollows(tokens, i)) {
                 read.add(token.as(Word.SQUAD));
             } else if (token.is(Word.AIR) && afterNumber(read) && endsThere(tokens, i)) {
                 read.add(token.as(Word.ARMORED));
@@ -203,6 +317,9 @@ final class Phrases {
         if (token.is(Word.COMPANY) && typed.equals("COMP") && next != null && COMPOSITES.contains(next)) {
             return token.as(Word.COMPOSITE);
         }
+        if (before == Word.STATION && token.is(Word.COMPANY) && typed.equals("COMP")) {
+            return token.as(Word.COMPLEMENT);
+        }
         if (before == Word.QUARTERMASTER && token.is(Word.GROUP) && typed.equals("GR")) {
             return token.as(
                     next == Word.REGISTRATION || next == Word.REGIMENT ? Word.GRAVES : Word.GRAVES_REGISTRATION);
@@ -210,6 +327,46 @@ final class Phrases {
         boolean bat = token.is(Word.BATTALION) && (typed.equals("BAT") || typed.equals("BATT"));
         if (bat && (before == Word.HEADQUARTERS || before == Word.SERVICE)) {
             return token.as(Word.BATTERY);
+        }
+        if (before == Word.TREADWAY && token.is(Word.BATTALION) && typed.equals("TB")) {
+            return token.as(Word.BRIDGE);
+        }
+        if (before == Word.ENGINEER && token.is(Word.TANK) && typed.equals("TB")) {
+            return token.as(Word.TREADWAY);
+        }
+        if (token.is(Word.SEPARATE) && next == Word.CENTER) {
+            return token.as(Word.SEPARATION);
+        }
+        if (token.is(Word.BRIDGE) && next == Word.BALLOON) {
+            return token.as(Word.BARRAGE);
+        }
+        if (before == Word.RAILWAY && token.is(Word.GROUP) && typed.equals("GR")) {
+            return token.as(Word.GRAND);
+        }
+        if (token.is(Word.PORT) && next == Word.SURGICAL) {
+            return token.as(Word.PORTABLE);
+        }
+        if (token.is(Word.TOWED) && next == Word.TARGET) {
+            return token.as(Word.TOW_TARGET);
+        }
+        if (token.is(Word.TRAINS) && before == Word.HOSPITAL && !typed.equals("TRAINS")) {
+            return token.as(Word.TRAIN);
+        }
+        if (token.is(Word.PACK) && before == Word.QUARTERMASTER) {
+            return token.as(Word.PACK_ANIMALS);
+        }
+        if (token.is(Word.SQUADRON)
+                && (before == Word.BOMB_DISPOSAL || before == Word.DISPOSAL || before == Word.DISPENSARY)
+                && (SQUADS.contains(typed) || typed.equals("SQ"))) {
+            return token.as(Word.SQUAD);
+        }
+        if (before == Word.ORDNANCE && token.type() == Token.Type.UNKNOWN && typed.equals("BD")) {
+            return token.as(Word.BOMB_DISPOSAL);
+        }
+        if ((before == Word.TACTICAL || before == Word.PHOTO)
+                && (token.isLetter() && typed.equals("R"))
+                && (next == Word.SQUADRON || next == Word.GROUP)) {
+            return token.as(Word.RECONNAISSANCE);
         }
         if (before == Word.ANTIAIRCRAFT && token.is(Word.GENERAL) && typed.equals("GN")) {
             return token.as(Word.GUN);
@@ -315,14 +472,15 @@ final class Phrases {
                     && next != null
                     && ROMAN_BEFORE.contains(next)
                     && (!token.isLetter() || corpsFollows(tokens, i + 1))) {
-                Optional<Integer> value = NumberWords.roman(token.letter());
+                String ones = token.letter().replace('L', 'I').replace('1', 'I');
+                Optional<Integer> value = NumberWords.roman(ones);
                 if (value.isPresent()) {
                     read.add(new Token(
                             Token.Type.NUMBER,
                             null,
                             value.orElseThrow(),
                             true,
-                            false,
+                            token.corrected() || !ones.equals(token.letter()),
                             token.start(),
                             token.end(),
                             token.typed()));

@@ -141,6 +141,17 @@ class OrganizationReaderTest {
             36 AIR Co D                     | Company D, 36th Armored Infantry Regiment, 3rd Armored Division
             All American Div                | 82nd Airborne Division
             158 RCT                         | 158th Infantry Regiment
+            A/T Co 116th Inf                | Antitank Company, 116th Infantry Regiment, 29th Infantry Division
+            H/S Co 1st Engr Bn              | Headquarters and Service Company, 1st Engineer Combat Battalion, 1st Infantry Division
+            CoC 1stEngrCBn                  | Company C, 1st Engineer Combat Battalion, 1st Infantry Division
+            Co A 41st Arm'd Inf Regt        | Company A, 41st Armored Infantry Regiment, 2nd Armored Division
+            Co A Boat Bn 592 EB & SR        | Company A, Boat Battalion, 592nd Engineer Boat and Shore Regiment, 2nd Engineer Special Brigade
+            XlV Corps                       | XIV Corps
+            42nd Rainbow Div                | 42nd Infantry Division
+            232nd Engr C Co                 | 232nd Engineer Combat Company, 442nd Infantry Regiment, 92nd Infantry Division
+            364th Bom Sq 305 Gp             | 364th Bombardment Squadron, 305th Bombardment Group, Eighth Air Force
+            308 Med Bn Clr Co               | Clearing Company, 308th Medical Battalion, 83rd Infantry Division
+            Tr A 26th Cav (Philippine Scouts) | Troop A, 26th Cavalry Regiment (PS)
             """)
     void clerks_typed_it_many_ways(String typed, String meant) {
         assertThat(read(typed).meaning()).isEqualTo(meant);
@@ -156,9 +167,44 @@ class OrganizationReaderTest {
                 "37th QM War Dog",
                 "27 MP CID",
                 "D-504",
+                "Co T 116th Inf",
+                "Co B 3 31st Inf",
+                "Co K 743 Tk Bn",
+                "Tk Bn 1st Inf Div",
+                "1 Inf Hq Div",
+                "1st Prov Tk Bn",
+                "1st Abn Sig Co",
+                "36 Oper Sig Bn",
+                "Avn 1 Engr",
             })
     void what_was_only_half_read_is_never_given_as_sure(String typed) {
         assertThat(read(typed).certainty()).isEqualTo(Certainty.DOUBTFUL);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            AAA 482 AW Bn             | 482nd Antiaircraft Artillery Automatic Weapons Battalion
+            Btry B 413th AAA 90mm Gun Bn | Battery B, 413th Antiaircraft Artillery Gun Battalion
+            1740th Ord S&M Co Avn     | 1740th Ordnance Supply and Maintenance Company (Aviation)
+            854th QM Fum & Bath Co    | 854th Quartermaster Fumigation and Bath Company
+            989th Engr TB Co          | 989th Engineer Treadway Bridge Company
+            Co C 727 ROB              | Company C, 727th Railway Operating Battalion
+            5th Port Surg Hosp        | 5th Portable Surgical Hospital
+            44th Hosp Ship Compl      | 44th Hospital Ship Complement
+            5th Ord BD Sqd            | 5th Ordnance Bomb Disposal Squad
+            16th Tow Target Sq        | 16th Tow Target Squadron
+            83rd CIC Det              | 83rd Counter Intelligence Corps Detachment
+            O'Reilly Gen Hosp         | O'Reilly General Hospital
+            """)
+    void a_unit_that_is_not_in_the_tables_is_still_written_out(String typed, String meant) {
+        assertThat(read(typed).meaning()).isEqualTo(meant);
+        assertThat(read(typed).outcome()).isEqualTo(Outcome.NOT_IN_TABLES);
+    }
+
+    @Test
+    void a_place_of_duty_without_a_number_is_no_unit_of_the_tables() {
+        assertThat(read("Sta Hosp Ft Bragg NC").meaning()).isEqualTo("Station Hospital, Fort Bragg");
+        assertThat(read("Sta Hosp Ft Bragg NC").outcome()).isEqualTo(Outcome.NO_UNIT);
     }
 
     @Property
