@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
 import org.honorsdue.scanning.form.FormPage;
@@ -41,6 +42,15 @@ public final class CasefileForReview {
         yaml.append("  - form: ").append(paper.form().title()).append('\n');
         yaml.append("    # page %d; %d of %d entries must be looked at\n"
                 .formatted(paper.picture(), toSee, paper.entries().size()));
+        var doubtful = paper.entries().values().stream()
+                .filter(ScannedEntry::inDoubt)
+                .map(entry -> entry.entry().key())
+                .toList();
+        if (!doubtful.isEmpty()) {
+            yaml.append("    # look at these first: ")
+                    .append(String.join(", ", doubtful))
+                    .append('\n');
+        }
         yaml.append("    entries:\n");
         for (var entry : paper.entries().values()) {
             entry(yaml, paper, entry);
@@ -49,7 +59,9 @@ public final class CasefileForReview {
 
     private static void entry(StringBuilder yaml, ScannedPaper paper, ScannedEntry entry) {
         var comment = new StringBuilder();
-        comment.append("%.0f %%".formatted(100 * entry.confidence()));
+        box(paper, entry.entry())
+                .ifPresent(number -> comment.append("box ").append(number).append(": "));
+        comment.append("%.0f %% sure".formatted(100 * entry.confidence()));
         for (var flag : entry.flags()) {
             comment.append("; ").append(flag.says());
         }
@@ -74,6 +86,15 @@ public final class CasefileForReview {
             yaml.append(entry.text().isBlank() ? "" : " " + quoted(entry.text()))
                     .append('\n');
         }
+    }
+
+    /** The number printed in the box, which is how a person finds it on the paper. */
+    private static Optional<String> box(ScannedPaper paper, Entry entry) {
+        return paper.page().fit().layout().parts().stream()
+                .filter(part -> part.entry().equals(Optional.of(entry)))
+                .flatMap(part -> part.box().stream())
+                .map(String::valueOf)
+                .findFirst();
     }
 
     private static String oneLine(String text) {

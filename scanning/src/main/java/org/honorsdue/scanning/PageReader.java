@@ -34,7 +34,8 @@ final class PageReader {
             Entry.RACE,
             Entry.INSURANCE,
             Entry.INSURANCE_PAID,
-            Entry.INSURANCE_INTENTION);
+            Entry.INSURANCE_INTENTION,
+            Entry.IMMUNIZATIONS);
 
     /** Below this the readings are called doubtful. */
     private static final double SURE = 0.80;
@@ -148,6 +149,11 @@ final class PageReader {
         return choices;
     }
 
+    /** Whether a line of marks in the field was taken for no typing. */
+    private static boolean leftOut(Field field, Map<TypedLine, LineChoice> read) {
+        return choices(field, read).size() < field.lines.size();
+    }
+
     /** A whole box, or its parts: two totals with entries of their own, three school years, two sums of money. */
     private void assemble(
             Map<Entry, ScannedEntry> entries,
@@ -159,7 +165,8 @@ final class PageReader {
         for (var field : own) {
             var choices = choices(field, read);
             if (!box.entry().equals(Optional.of(field.entry))) {
-                entries.put(field.entry, entry(field.entry, choices, field.place, " ", field.inked));
+                entries.put(
+                        field.entry, entry(field.entry, choices, field.place, " ", field.inked, leftOut(field, read)));
             } else if (!choices.isEmpty()) {
                 together.add(joined(choices, " "));
             }
@@ -173,7 +180,8 @@ final class PageReader {
                             together,
                             place,
                             between,
-                            own.stream().anyMatch(Field::inked)));
+                            own.stream().anyMatch(Field::inked),
+                            own.stream().anyMatch(field -> leftOut(field, read))));
         }
     }
 
@@ -215,7 +223,8 @@ final class PageReader {
                         rows,
                         place,
                         "\n",
-                        columns.stream().anyMatch(Field::inked)));
+                        columns.stream().anyMatch(Field::inked),
+                        columns.stream().anyMatch(field -> leftOut(field, read))));
         return legs;
     }
 
@@ -258,7 +267,8 @@ final class PageReader {
         return new ScannedEntry(entry, "", "", List.of(), inked ? 0.5 : 0.95, flags, place);
     }
 
-    private ScannedEntry entry(Entry entry, List<LineChoice> lines, Area place, String between, boolean inked) {
+    private ScannedEntry entry(
+            Entry entry, List<LineChoice> lines, Area place, String between, boolean inked, boolean leftOut) {
         if (lines.isEmpty()) {
             return blank(entry, place, inked);
         }
@@ -267,7 +277,8 @@ final class PageReader {
         if (whole.text().chars().anyMatch(Character::isDigit)) {
             flags.add(Flag.FIGURES);
         }
-        if (whole.confidence() < SURE) {
+        double confidence = leftOut ? 0.8 * whole.confidence() : whole.confidence();
+        if (confidence < SURE) {
             flags.add(Flag.DOUBTFUL);
         }
         if (!whole.text().equals(whole.raw())) {
@@ -282,6 +293,6 @@ final class PageReader {
                 .map(LineChoice.Alternative::text)
                 .limit(5)
                 .toList();
-        return new ScannedEntry(entry, whole.text(), whole.raw(), alternatives, whole.confidence(), flags, place);
+        return new ScannedEntry(entry, whole.text(), whole.raw(), alternatives, confidence, flags, place);
     }
 }

@@ -11,12 +11,14 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
  * Scans a folder of pictures unattended, one casefile for each, and remembers what is done: stopped at any moment and
- * begun again, it goes on where it was. The pictures themselves are only read.
+ * begun again, it goes on where it was. The pictures themselves are only read, and a casefile that a person has
+ * corrected since is never written over.
  */
 public final class PictureFolder {
     /** The file in the output folder that remembers what is done. */
@@ -24,21 +26,33 @@ public final class PictureFolder {
 
     private final Path pictures;
     private final Path output;
-    private final boolean withCrops;
+    private final Optional<Path> crops;
 
-    /** @param withCrops whether the picture of every box is written beside the casefile */
-    public PictureFolder(Path pictures, Path output, boolean withCrops) {
+    /** @param crops the folder for the pictures of the boxes, one folder within it for each picture; or none */
+    public PictureFolder(Path pictures, Path output, Optional<Path> crops) {
         this.pictures = pictures;
         this.output = output;
-        this.withCrops = withCrops;
+        this.crops = crops;
     }
 
     /** Told after each picture; says whether to go on. */
     public interface Progress {
-        Progress SILENT = (name, done, of) -> true;
+        Progress SILENT = (name, became, done, of) -> true;
 
         /** @param done how many pictures are done, those of earlier runs too */
-        boolean goOn(String name, int done, int of);
+        boolean goOn(String name, Became became, int done, int of);
+    }
+
+    /** What became of one picture. */
+    public enum Became {
+        /** A casefile was written. */
+        READ,
+        /** No paper was recognised, and what is wrong stands in a text file beside where the casefile would be. */
+        REFUSED,
+        /** A casefile was written beside the one that a person had corrected. */
+        READ_BESIDE,
+        /** It was done in an earlier run and has not changed since. */
+        SKIPPED
     }
 
     /**
@@ -50,8 +64,8 @@ public final class PictureFolder {
      */
     public record Outcome(int done, int refused, int skipped, boolean stopped) {}
 
-    /** What is known of a picture that was dealt with. */
-    private record Done(String digest, String result) {}
+    /** What is known of a picture that was dealt with: its digest, what came of it, the digest of its casefile. */
+    private record Done(String digest, String result, String casefile) {}
 
     /**
      * @param scan reads one picture, as {@link PaperScanner#scan} does
@@ -61,14 +75,15 @@ public final class PictureFolder {
         Files.createDirectories(output);
         var state = load();
         int skipped = 0;
-        var files = files();
         int dealtWith = 0;
         boolean stopped = false;
+        var files = files();
         for (var file : files) {
             var name = file.getFileName().toString();
             var digest = digest(file);
-            var known = state.get(name);
-            if (known != null && known.digest.equals(digest)) {
+            var known = Optional.ofNullable(state.get(name));
+            var became = Became.SKIPPED;
+            if (known.filter(done -> done.digest.equals(digest)).isPresent()) {
                 skipped++;
             } else {
                 var read = scan.apply(file);
@@ -76,11 +91,14 @@ public final class PictureFolder {
                     stopped = true;
                     break;
                 }
-                state.put(name, new Done(digest, write(name, read)));
+                var yaml = CasefileForReview.yaml(read.papers(), read.notices());
+                became = write(name, read, yaml, known.map(Done::casefile).orElse(""));
+                var result = became == Became.REFUSED ? "refused" : "done";
+                state.put(name, new Done(digest, result, digest(yaml)));
                 save(state);
             }
             dealtWith++;
-            if (!progress.goOn(name, dealtWith, files.size())) {
+            if (!progress.goOn(name, became, dealtWith, files.size())) {
                 stopped = dealtWith < files.size();
                 break;
             }
@@ -95,17 +113,35 @@ public final class PictureFolder {
         try (var all = Files.list(pictures)) {
             return all.filter(Files::isRegularFile)
                     .filter(file -> !file.getFileName().toString().startsWith("."))
+                    .filter(file -> !file.getFileName().toString().equals(STATE))
                     .sorted()
                     .toList();
         }
     }
 
-    private String write(String name, Scan read) throws IOException {
-        CasefileForReview.write(CasefileForReview.yaml(read.papers(), read.notices()), output.resolve(name + ".yaml"));
-        if (withCrops && !read.papers().isEmpty()) {
-            CasefileForReview.crops(read.papers(), output.resolve(name + ".crops"));
+    /** @param ours digest of the casefile written in an earlier run; empty if there was none */
+    private Became write(String name, Scan read, String yaml, String ours) throws IOException {
+        var casefile = output.resolve(name + ".yaml");
+        var words = output.resolve(name + ".not-read.txt");
+        if (read.papers().isEmpty()) {
+            var says = new StringBuilder();
+            read.notices().forEach(notice -> says.append(notice.says()).append('\n'));
+            CasefileForReview.write(says.toString(), words);
+            return Became.REFUSED;
         }
-        return read.papers().isEmpty() ? "refused" : "done";
+        Files.deleteIfExists(words);
+        if (crops.isPresent()) {
+            CasefileForReview.crops(read.papers(), crops.get().resolve(name));
+        }
+        if (Files.exists(casefile)) {
+            var there = digest(casefile);
+            if (!there.equals(ours) && !there.equals(digest(yaml))) {
+                CasefileForReview.write(yaml, output.resolve(name + ".read-again.yaml"));
+                return Became.READ_BESIDE;
+            }
+        }
+        CasefileForReview.write(yaml, casefile);
+        return Became.READ;
     }
 
     private Map<String, Done> load() throws IOException {
@@ -113,9 +149,9 @@ public final class PictureFolder {
         var file = output.resolve(STATE);
         if (Files.exists(file)) {
             for (var line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
-                var cells = line.split("\t");
-                if (cells.length == 3) {
-                    state.put(cells[2], new Done(cells[0], cells[1]));
+                var cells = line.split("\t", 4);
+                if (cells.length == 4) {
+                    state.put(cells[3], new Done(cells[0], cells[1], cells[2]));
                 }
             }
         }
@@ -125,22 +161,37 @@ public final class PictureFolder {
     /** Written aside and renamed, so that a stop in the middle leaves the old state whole. */
     private void save(Map<String, Done> state) throws IOException {
         var lines = new ArrayList<String>();
-        state.forEach((name, done) -> lines.add(done.digest + "\t" + done.result + "\t" + name));
+        state.forEach((name, done) ->
+                lines.add(done.digest + "\t" + done.result + "\t" + done.casefile + "\t" + name.replace('\n', ' ')));
         var aside = output.resolve(STATE + ".part");
         Files.write(aside, lines, StandardCharsets.UTF_8);
         Files.move(aside, output.resolve(STATE), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
     }
 
     private static String digest(Path file) throws IOException {
-        try {
-            var digest = MessageDigest.getInstance("SHA-256");
-            try (var stream = Files.newInputStream(file)) {
-                var buffer = new byte[1 << 16];
-                for (int read = stream.read(buffer); read >= 0; read = stream.read(buffer)) {
-                    digest.update(buffer, 0, read);
-                }
+        var digest = sha256();
+        try (var stream = Files.newInputStream(file)) {
+            var buffer = new byte[1 << 16];
+            for (int read = stream.read(buffer); read >= 0; read = stream.read(buffer)) {
+                digest.update(buffer, 0, read);
             }
-            return HexFormat.of().formatHex(digest.digest()).substring(0, 32);
+        }
+        return shortened(digest);
+    }
+
+    private static String digest(String text) {
+        var digest = sha256();
+        digest.update(text.getBytes(StandardCharsets.UTF_8));
+        return shortened(digest);
+    }
+
+    private static String shortened(MessageDigest digest) {
+        return HexFormat.of().formatHex(digest.digest()).substring(0, 32);
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("Every Java has SHA-256.", e);
         }

@@ -42,6 +42,11 @@ public record ScannedEntry(
         return flags.contains(Flag.DAMAGED) ? new Typed.Illegible() : new Typed.Blank();
     }
 
+    /** Whether more is to be said of it than that figures want comparing. */
+    public boolean inDoubt() {
+        return flags.stream().anyMatch(flag -> flag != Flag.FIGURES);
+    }
+
     /** Whether a person must look before it is used: anything but a plain, certain word. */
     public boolean mustBeSeen() {
         return !flags.isEmpty();

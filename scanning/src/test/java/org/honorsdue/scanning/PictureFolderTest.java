@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -37,8 +38,8 @@ class PictureFolderTest {
 
     @Test
     void a_run_that_is_stopped_goes_on_where_it_was() throws IOException {
-        var folder = new PictureFolder(pictures, output, false);
-        var first = folder.run(this::scan, (name, done, of) -> done < 7);
+        var folder = new PictureFolder(pictures, output, Optional.empty());
+        var first = folder.run(this::scan, (name, became, done, of) -> done < 7);
         assertThat(first.stopped()).isTrue();
         assertThat(read).hasSize(7);
         read.clear();
@@ -51,7 +52,7 @@ class PictureFolderTest {
 
     @Test
     void a_picture_that_was_changed_is_read_again() throws IOException {
-        var folder = new PictureFolder(pictures, output, false);
+        var folder = new PictureFolder(pictures, output, Optional.empty());
         folder.run(this::scan, PictureFolder.Progress.SILENT);
         read.clear();
         Files.writeString(pictures.resolve("12.jpg"), "a better photograph");
@@ -61,7 +62,7 @@ class PictureFolderTest {
 
     @Test
     void a_picture_that_was_stopped_in_the_middle_is_not_called_done() throws IOException {
-        var folder = new PictureFolder(pictures, output, false);
+        var folder = new PictureFolder(pictures, output, Optional.empty());
         var outcome = folder.run(
                 file -> file.endsWith("15.jpg") ? new Scan(List.of(), List.of(), true) : scan(file),
                 PictureFolder.Progress.SILENT);
@@ -72,11 +73,9 @@ class PictureFolderTest {
     }
 
     @Test
-    void every_picture_gets_its_casefile_and_the_originals_stay_as_they_were() throws IOException {
-        new PictureFolder(pictures, output, false).run(this::scan, PictureFolder.Progress.SILENT);
-        assertThat(Files.readString(output.resolve("10.jpg.yaml")))
-                .contains("papers: []")
-                .contains("no boxes");
+    void every_picture_is_answered_and_the_originals_stay_as_they_were() throws IOException {
+        new PictureFolder(pictures, output, Optional.empty()).run(this::scan, PictureFolder.Progress.SILENT);
+        assertThat(output.resolve("10.jpg.not-read.txt")).hasContent("no boxes");
         assertThat(Files.readString(pictures.resolve("10.jpg"))).isEqualTo("picture 10");
         try (var files = Files.list(output)) {
             assertThat(files.map(file -> file.getFileName().toString()))

@@ -1,5 +1,6 @@
 package org.honorsdue.scanning.choice;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.honorsdue.scanning.recognition.GlyphNet;
@@ -17,6 +18,9 @@ final class Ballot {
     private static final double ENGINE_RIGHT = 0.93;
 
     final double[][] score;
+
+    /** What each engine that was counted saw at each place. */
+    private final List<int[]> votes = new ArrayList<>();
 
     Ballot(List<GlyphNet.Seen> places) {
         score = new double[places.size()][LETTERS];
@@ -78,12 +82,14 @@ final class Ballot {
                 step[i][j] = how;
             }
         }
+        var seen = new int[n];
         int i = n;
         int j = m;
         while (i > 0 || j > 0) {
             switch (step[i][j]) {
                 case 1 -> {
                     vote(i - 1, letters[j - 1], weight);
+                    seen[i - 1] = letters[j - 1];
                     i--;
                     j--;
                 }
@@ -94,6 +100,12 @@ final class Ballot {
                 default -> j--;
             }
         }
+        votes.add(seen);
+    }
+
+    /** The share of the engines that saw that letter at that place, 0 to 1. */
+    double agreement(int place, int letter) {
+        return votes.stream().filter(seen -> seen[place] == letter).count() / (double) Math.max(1, votes.size());
     }
 
     private void vote(int place, int letter, double weight) {

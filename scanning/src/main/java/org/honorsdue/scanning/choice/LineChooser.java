@@ -16,6 +16,9 @@ import org.honorsdue.scanning.typing.TypedLine;
  * the letters all three agree on and asked as a fourth.
  */
 public final class LineChooser {
+    /** How far the places are moved, in steps, to see whether the letters become clearer. */
+    private static final double[] MOVES = {0, -0.1, 0.1};
+
     private final LineReader reader;
     private final GlyphNet net;
     private final PeriodWords words;
@@ -30,7 +33,7 @@ public final class LineChooser {
     public record Task(EntryKind kind, TypedLine line) {}
 
     /** What was read of one line before anything is chosen. */
-    private record Opinions(String plain, String evened, List<GlyphNet.Seen> places) {}
+    private record Opinions(String plain, String evened, List<GlyphNet.Seen> places, double[] ink) {}
 
     /**
      * @param goOn told the share of the lines read; when it says no, the rest of the lines come back empty
@@ -61,8 +64,8 @@ public final class LineChooser {
                 continue;
             }
             type.count(opinions.get(i).places, ballots.get(i));
-            choices.add(
-                    new LetterChoice(ballots.get(i), words).choose(tasks.get(i).kind(), opinions.get(i).plain));
+            choices.add(new LetterChoice(ballots.get(i), words, opinions.get(i).places, type, opinions.get(i).ink)
+                    .choose(tasks.get(i).kind(), opinions.get(i).plain));
         }
         return choices;
     }
@@ -71,31 +74,32 @@ public final class LineChooser {
         var plain = reader.read(whitened(line.picture(), 20, 205)).text();
         var even = Evening.even(line.picture(), (int) grid.step(), line.grain());
         var evened = reader.read(whitened(even, 40, 170).localMean(1)).text();
-        return new Opinions(plain, evened, places(line, grid));
-    }
-
-    /** The letter places, with the grid moved a little either way if that makes the letters clearer. */
-    private List<GlyphNet.Seen> places(TypedLine line, LetterGrid grid) {
+        double move = 0;
+        List<GlyphNet.Seen> places = List.of();
         var middles = grid.middles(line);
-        List<GlyphNet.Seen> best = List.of();
         double clearest = Double.NEGATIVE_INFINITY;
-        for (double move : new double[] {0, -0.1, 0.1}) {
+        for (double each : MOVES) {
             var seen = new ArrayList<GlyphNet.Seen>();
             double clear = 0;
             for (double middle : middles) {
-                var place = net.see(LetterCell.of(line, middle + move * grid.step(), grid.step()));
+                var place = net.see(LetterCell.of(line, middle + each * grid.step(), grid.step()));
                 seen.add(place);
                 clear += Math.log(place.likelihood()[place.best()] + 1e-6);
             }
             if (clear > clearest) {
                 clearest = clear;
-                best = seen;
+                places = seen;
+                move = each;
             }
             if (clear > -0.05 * middles.size()) {
                 break;
             }
         }
-        return best;
+        var ink = new double[middles.size()];
+        for (int i = 0; i < ink.length; i++) {
+            ink[i] = LetterCell.darkest(line, middles.get(i) + move * grid.step(), grid.step());
+        }
+        return new Opinions(plain, evened, places, ink);
     }
 
     /** Paper to white, and the ink stretched. */

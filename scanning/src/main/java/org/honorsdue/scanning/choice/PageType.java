@@ -1,6 +1,7 @@
 package org.honorsdue.scanning.choice;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.honorsdue.scanning.recognition.GlyphNet;
 
 /**
@@ -53,6 +54,19 @@ final class PageType {
             made[i] = shape[i] / length;
         }
         return made;
+    }
+
+    /** How like the page's own letter that place is, -1 to 1; empty where the page has not shown the letter. */
+    OptionalDouble likeness(GlyphNet.Seen place, int letter) {
+        if (count[letter] < ENOUGH) {
+            return OptionalDouble.empty();
+        }
+        var shape = unit(place.shape());
+        double likeness = 0;
+        for (int k = 0; k < shape.length; k++) {
+            likeness += shape[k] * middle[letter][k];
+        }
+        return OptionalDouble.of(likeness);
     }
 
     /** Adds the page's own letters to what speaks for each letter, where a place is not empty. */

@@ -27,16 +27,21 @@ public final class Tesseract implements LineReader {
 
     /** @throws IllegalStateException if the data cannot be used or there is no native library for this machine */
     public static Tesseract with(LanguageData data) {
-        var engine = new TessBaseAPI();
+        TessBaseAPI engine;
         try {
-            if (engine.Init(data.folder().toString(), "eng", tesseract.OEM_LSTM_ONLY) != 0) {
-                engine.close();
-                throw new IllegalStateException("The reading data in " + data.folder()
-                        + " cannot be used. Run scanning/fetch-language-data again.");
-            }
-        } catch (UnsatisfiedLinkError e) {
+            engine = new TessBaseAPI();
+        } catch (LinkageError e) {
+            // What the loader of native libraries throws depends on whether it was asked before.
             throw new IllegalStateException(
-                    "This build carries no Tesseract for this kind of machine; typing the paper in works as ever.", e);
+                    "This build carries no Tesseract for this kind of machine (" + System.getProperty("os.name") + ", "
+                            + System.getProperty("os.arch") + "), so pictures cannot be read; typing the paper in works"
+                            + " as ever.",
+                    e);
+        }
+        if (engine.Init(data.folder().toString(), "eng", tesseract.OEM_LSTM_ONLY) != 0) {
+            engine.close();
+            throw new IllegalStateException("The reading data in " + data.folder()
+                    + " cannot be used. Run scanning/fetch-language-data again.");
         }
         engine.SetVariable("tessedit_char_blacklist", NOT_TYPED);
         engine.SetVariable("load_system_dawg", "0");

@@ -49,6 +49,18 @@ public final class LetterCell {
         return values;
     }
 
+    /** The darkest ink of a letter's own place, 0 to 255, averaged over a stroke's width. */
+    public static double darkest(TypedLine line, double middle, double step) {
+        double baseline = line.baseline() - line.place().y() + TypedLines.MARGIN;
+        double most = 0;
+        for (double y = baseline - step; y < baseline; y += 2) {
+            for (double x = middle - 0.4 * step; x <= middle + 0.4 * step; x += 2) {
+                most = Math.max(most, ink(line.picture(), x, y, 4, 4));
+            }
+        }
+        return most;
+    }
+
     /** The mean ink over a small rectangle. */
     private static float ink(Gray picture, double x, double y, double width, double height) {
         int fromX = (int) Math.floor(x - width / 2);

@@ -79,6 +79,11 @@ final class Marks {
         collect(ink, smooth);
     }
 
+    /** The number of the mark at that pixel; 0 outside the page too. */
+    int label(int x, int y) {
+        return x < 0 || y < 0 || x >= width || y >= height ? 0 : label[y * width + x];
+    }
+
     /** Long straight strokes, a little slanted ones too. */
     private static void longRuns(boolean[] ink, boolean[] rule, int along, int across, int length, int lines) {
         for (int line = 1; line < lines - 1; line++) {

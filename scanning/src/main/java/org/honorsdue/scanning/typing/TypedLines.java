@@ -26,6 +26,9 @@ public final class TypedLines {
     /** Less ink than this, in pixels, is dirt. */
     private static final int INKED = 70;
 
+    /** So far from the side of a box its rule may still show, in pixels. */
+    private static final int RULE_REST = 8;
+
     /** Clean paper left around the line, in pixels. */
     static final int MARGIN = 14;
 
@@ -158,10 +161,14 @@ public final class TypedLines {
             if (i == small.size()
                     || (!line.isEmpty()
                             && small.get(i).bottom() - line.get(line.size() - 1).bottom() > 4)) {
-                long low = line.stream().filter(mark -> mark.height() < tall).count();
+                int low = line.stream()
+                        .filter(mark -> mark.height() < tall)
+                        .mapToInt(TypedLines::letters)
+                        .sum();
+                int all = line.stream().mapToInt(TypedLines::letters).sum();
                 double baseline = line.isEmpty() ? 0 : line.get(line.size() / 2).bottom();
                 // A second caption line follows close on the first.
-                if (low >= 3 && low * 5 >= line.size() * 4 && baseline - before < 40) {
+                if (low >= 3 && low * 5 >= all * 4 && baseline - before < 40) {
                     for (var mark : inside) {
                         boolean onLine =
                                 mark.bottom() <= baseline + 7 && mark.top() > baseline - 30 && mark.height() < tall + 4;
@@ -178,6 +185,11 @@ public final class TypedLines {
             }
         }
         return printed;
+    }
+
+    /** How many letters a mark may be: on a coarse picture the small print runs together. */
+    private static int letters(Mark mark) {
+        return Math.max(1, (int) Math.round(mark.width() / (0.8 * mark.height())));
     }
 
     /** Marks that stand on one baseline. */
@@ -261,7 +273,7 @@ public final class TypedLines {
         fromX = Math.min(fromX, faintest(fromX - 2, (int) box.x() + 7, top, foot));
         toX = Math.max(toX, faintest(toX + 2, (int) box.right() - 7, top, foot));
         return Optional.of(new TypedLine(
-                cut(wanted, fromX, fromY, toX, toY), Area.between(fromX, fromY, toX, toY), row.baseline(), grain));
+                cut(wanted, fromX, fromY, toX, toY, box), Area.between(fromX, fromY, toX, toY), row.baseline(), grain));
     }
 
     /**
@@ -298,7 +310,8 @@ public final class TypedLines {
         return faint;
     }
 
-    private Gray cut(Set<Integer> wanted, int fromX, int fromY, int toX, int toY) {
+    /** Paper outside the box is left out: the faint rest of its rule would be read as a figure. */
+    private Gray cut(Set<Integer> wanted, int fromX, int fromY, int toX, int toY, Area box) {
         int width = toX - fromX + 2 * MARGIN;
         int height = toY - fromY + 2 * MARGIN;
         var made = Gray.blank(width, height, Flattening.PAPER);
@@ -306,6 +319,10 @@ public final class TypedLines {
             for (int x = 0; x < width; x++) {
                 int px = fromX + x - MARGIN;
                 int py = fromY + y - MARGIN;
+                boolean outside = px < box.x() + RULE_REST || px >= box.right() - RULE_REST;
+                if (outside && marks.label(px, py) <= 0) {
+                    continue;
+                }
                 if (px >= 2 && py >= 2 && px < page.width() - 2 && py < page.height() - 2 && kept(wanted, px, py)) {
                     made.pixels()[y * width + x] = page.pixels()[py * page.width() + px];
                 }

@@ -128,6 +128,7 @@ final class Evaluation {
         byWear.forEach((name, sum) -> System.out.printf("%-22s %s%n", name, sum));
         byEntry.forEach((name, sum) -> System.out.printf("%-28s %s%n", name, sum));
         System.out.printf("%-22s %s%n", "all", total);
+        System.out.printf("letters: %d wrong of %d%n", total.wrongLetters, total.letters);
         System.out.printf(
                 "findings: %d from the true text; %d differ as scanned (%.2f a page), %d of them silently (every flagged entry set right),"
                         + " %d if only entries called doubtful, reread or not understood are set right%n",

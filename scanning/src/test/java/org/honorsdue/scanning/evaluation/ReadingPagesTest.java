@@ -6,8 +6,17 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.image.BufferedImage;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Optional;
 import javax.imageio.ImageIO;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
 import org.honorsdue.scanning.CasefileForReview;
 import org.honorsdue.scanning.Notice;
 import org.honorsdue.scanning.PaperScanner;
@@ -17,10 +26,14 @@ import org.honorsdue.scanning.ScanWatcher;
 import org.honorsdue.scanning.recognition.LanguageData;
 import org.honorsdue.service.paper.Entry;
 import org.honorsdue.service.paper.Form;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A few generated pages, read whole. The truth is what the generator typed; the large set is {@link Evaluation}. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -30,54 +43,89 @@ class ReadingPagesTest {
 
     private record Read(int entries, int exact, int letters, int wrong) {}
 
-    private Read read(GeneratedPage page) throws Exception {
-        var data = LanguageData.find();
-        assumeTrue(data.isPresent(), LanguageData.HOW_TO_GET_IT);
-        try (var scanner = PaperScanner.with(data.get(), ScanLimits.USUAL)) {
-            var scan = scanner.scan(page.save(folder), ScanWatcher.SILENT);
-            assertThat(scan.papers()).as("papers; %s", scan.notices()).hasSize(1);
-            var paper = scan.papers().get(0);
-            assertThat(paper.form()).isEqualTo(page.form());
-            int entries = 0;
-            int exact = 0;
-            int letters = 0;
-            int wrong = 0;
-            for (var each : page.truth().entrySet()) {
-                var truth = Errors.plain(each.getValue());
-                if (truth.isEmpty() || each.getKey() == Entry.LENGTH_OF_SERVICE) {
-                    continue;
-                }
-                var entry = paper.entries().get(each.getKey());
-                var text = entry == null ? "" : Errors.plain(entry.text());
-                int off = Errors.distance(text, truth);
-                entries++;
-                exact += off == 0 ? 1 : 0;
-                letters += truth.length();
-                wrong += off;
+    private static Optional<PaperScanner> opened = Optional.empty();
+
+    @BeforeAll
+    static void open_the_engine_once() {
+        opened = LanguageData.find().map(data -> PaperScanner.with(data, ScanLimits.USUAL));
+    }
+
+    @AfterAll
+    static void close() {
+        opened.ifPresent(PaperScanner::close);
+    }
+
+    private static PaperScanner scanner() {
+        assumeTrue(opened.isPresent(), LanguageData.HOW_TO_GET_IT);
+        return opened.orElseThrow();
+    }
+
+    private static Read compared(GeneratedPage page, Scan scan) {
+        assertThat(scan.papers()).as("papers; %s", scan.notices()).hasSize(1);
+        var paper = scan.papers().get(0);
+        assertThat(paper.form()).isEqualTo(page.form());
+        int entries = 0;
+        int exact = 0;
+        int letters = 0;
+        int wrong = 0;
+        for (var each : page.truth().entrySet()) {
+            var truth = Errors.plain(each.getValue());
+            if (truth.isEmpty() || each.getKey() == Entry.LENGTH_OF_SERVICE) {
+                continue;
             }
-            assertThat(CasefileForReview.yaml(scan.papers(), scan.notices()))
-                    .contains("form: " + page.form().title());
-            return new Read(entries, exact, letters, wrong);
+            var entry = Optional.ofNullable(paper.entries().get(each.getKey()));
+            var text = entry.map(read -> Errors.plain(read.text())).orElse("");
+            int off = Errors.distance(text, truth);
+            entries++;
+            exact += off == 0 ? 1 : 0;
+            letters += truth.length();
+            wrong += off;
+            boolean figures = (text + truth).chars().anyMatch(Character::isDigit);
+            assertThat(off == 0 || !figures || entry.isEmpty() || entry.get().mustBeSeen())
+                    .as("a wrong figure without a flag: %s, typed %s, read %s", each.getKey(), truth, text)
+                    .isTrue();
         }
+        return new Read(entries, exact, letters, wrong);
     }
 
     @Test
     void a_clean_scan_of_the_enlisted_form_comes_out_nearly_right() throws Exception {
-        var page = GeneratedPage.draw(3, TypeFace.committed("courier-prime", false), Wear.FLATBED_CLEAN);
+        var page = page(3, Wear.FLATBED_CLEAN);
         assertThat(page.form()).isEqualTo(Form.ENLISTED_53_55);
-        var read = read(page);
-        assertThat(read.wrong * 100.0 / read.letters).isLessThan(5);
-        assertThat(read.exact * 100.0 / read.entries).isGreaterThan(70);
+        var read = compared(page, scanner().scan(page.save(folder), ScanWatcher.SILENT));
+        assertThat(read.wrong * 100.0 / read.letters).isLessThan(1);
+        assertThat(read.exact * 100.0 / read.entries).isGreaterThan(95);
+    }
+
+    /** What the kinds of wear may cost: far from the usual figures, near enough to notice a part that is broken. */
+    @ParameterizedTest
+    @CsvSource({"FOLDED_AND_STAINED, 75", "STAMPED_AND_SIGNED, 75", "LOW_RESOLUTION, 85", "PHONE_STEEP, 85"})
+    void a_page_that_suffered_comes_out_usable(Wear wear, double exact) throws Exception {
+        var page = page(40 + wear.ordinal(), wear);
+        var read = compared(page, scanner().scan(page.save(folder), ScanWatcher.SILENT));
+        assertThat(read.exact * 100.0 / read.entries).isGreaterThan(exact);
+        assertThat(read.wrong * 100.0 / read.letters).isLessThan(8);
+    }
+
+    @Test
+    void a_page_upside_down_is_turned_and_that_is_said() throws Exception {
+        var page = page(6, Wear.FLATBED_CLEAN);
+        var upright = page.picture();
+        var turned = new BufferedImage(upright.getWidth(), upright.getHeight(), BufferedImage.TYPE_BYTE_GRAY);
+        var pen = turned.createGraphics();
+        pen.rotate(Math.PI, upright.getWidth() / 2.0, upright.getHeight() / 2.0);
+        pen.drawImage(upright, 0, 0, null);
+        pen.dispose();
+        var scan = scan(turned, "turned.png");
+        assertThat(scan.notices()).anyMatch(notice -> notice.says().contains("180 degrees"));
+        var read = compared(page, scan);
+        assertThat(read.exact * 100.0 / read.entries).isGreaterThan(90);
     }
 
     private Scan scan(BufferedImage picture, String name) throws Exception {
-        var data = LanguageData.find();
-        assumeTrue(data.isPresent(), LanguageData.HOW_TO_GET_IT);
         var file = folder.resolve(name);
         ImageIO.write(picture, "png", file.toFile());
-        try (var scanner = PaperScanner.with(data.get(), ScanLimits.USUAL)) {
-            return scanner.scan(file, ScanWatcher.SILENT);
-        }
+        return scanner().scan(file, ScanWatcher.SILENT);
     }
 
     private static GeneratedPage page(int number, Wear wear) {
@@ -87,9 +135,9 @@ class ReadingPagesTest {
     @Test
     void a_photostat_in_an_unseen_face_comes_out_nearly_right_and_is_called_white_on_black() throws Exception {
         var page = GeneratedPage.draw(21, TypeFace.committed("special-elite", true), Wear.PHOTOSTAT_POOR);
-        var scan = scan(page.picture(), "photostat.png");
+        var scan = scanner().scan(page.save(folder), ScanWatcher.SILENT);
         assertThat(scan.notices()).anyMatch(notice -> notice.says().contains("white on black"));
-        var read = read(page);
+        var read = compared(page, scan);
         assertThat(read.exact * 100.0 / read.entries).isGreaterThan(75);
     }
 
@@ -150,11 +198,49 @@ class ReadingPagesTest {
 
     @Test
     void a_scan_can_be_stopped_and_hands_back_what_it_has() throws Exception {
-        var data = LanguageData.find();
-        assumeTrue(data.isPresent(), LanguageData.HOW_TO_GET_IT);
-        try (var scanner = PaperScanner.with(data.get(), ScanLimits.USUAL)) {
-            var scan = scanner.scan(page(3, Wear.FLATBED_CLEAN).save(folder), (page, pages, share) -> share < 0.4);
-            assertThat(scan.stopped()).isTrue();
+        var scan = scanner().scan(page(3, Wear.FLATBED_CLEAN).save(folder), (page, pages, share) -> share < 0.4);
+        assertThat(scan.stopped()).isTrue();
+        assertThat(scan.papers()).hasSize(1);
+        assertThat(scan.papers().get(0).entries().get(Entry.NAME).text()).isNotBlank();
+    }
+
+    @Test
+    void the_pages_of_a_pdf_are_read_one_by_one_and_their_pictures_keep_no_camera_data() throws Exception {
+        var file = folder.resolve("papers.pdf");
+        try (var document = new PDDocument()) {
+            for (int number : new int[] {3, 5}) {
+                var sheet = new PDPage(PDRectangle.LETTER);
+                document.addPage(sheet);
+                var picture = JPEGFactory.createFromImage(
+                        document, page(number, Wear.FLATBED_CLEAN).picture(), 0.9f);
+                try (var content = new PDPageContentStream(document, sheet)) {
+                    content.drawImage(
+                            picture,
+                            0,
+                            0,
+                            sheet.getMediaBox().getWidth(),
+                            sheet.getMediaBox().getHeight());
+                }
+            }
+            document.save(file.toFile());
         }
+        var heard = new ArrayList<Integer>();
+        var scan = scanner().scan(file, (page, pages, share) -> {
+            heard.add(page * 10 + pages);
+            return true;
+        });
+        assertThat(scan.papers()).as("%s", scan.notices()).hasSize(2);
+        assertThat(scan.papers().get(1).picture()).isEqualTo(2);
+        assertThat(heard).contains(12, 22);
+        assertThat(Errors.plain(scan.papers().get(1).entries().get(Entry.NAME).text()))
+                .isEqualTo(Errors.plain(page(5, Wear.FLATBED_CLEAN).truth().get(Entry.NAME)));
+        var crops = folder.resolve("crops");
+        CasefileForReview.crops(scan.papers(), crops);
+        var crop = Files.readAllBytes(crops.resolve("2-serial_number.png"));
+        // Header, pixels, end: no text, no time, no camera data, no place.
+        assertThat(new String(crop, StandardCharsets.ISO_8859_1)).doesNotContain("tEXt", "iTXt", "eXIf", "tIME", "GPS");
+        assertThat(CasefileForReview.yaml(scan.papers(), scan.notices()))
+                .contains("form: WD AGO 53")
+                .contains("box 2: ");
     }
 }

@@ -22,6 +22,11 @@ import java.util.zip.Inflater;
  * @param unseen kept for testing only: nothing in the reader may be tuned on its pages
  */
 record TypeFace(String name, Font font, boolean unseen) {
+    /** What is really to be seen of a text: some machines had no parentheses, and this face draws slashes for them. */
+    String drawn(String text) {
+        return name.equals("gnu-typewriter") ? text.replace('(', '/').replace(')', '/') : text;
+    }
+
     static TypeFace committed(String name, boolean unseen) {
         try (var stream = TypeFace.class.getResourceAsStream(name + ".woff")) {
             if (stream == null) {

@@ -57,6 +57,7 @@ final class Typist {
         this.font = machine.face().font().deriveFont((float) (100 * advance / natural));
         this.truth = new EnumMap<>(paper.truth());
         type(paper);
+        truth.replaceAll((entry, text) -> machine.face().drawn(text));
     }
 
     private void type(InventedPaper paper) {

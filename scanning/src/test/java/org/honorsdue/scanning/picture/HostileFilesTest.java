@@ -124,6 +124,50 @@ class HostileFilesTest {
     }
 
     @Test
+    void a_photograph_cut_off_in_the_middle_ends_in_words_or_in_what_is_left_of_it() throws IOException {
+        var bytes = Files.readAllBytes(saved(drawn(1200, 1500, BufferedImage.TYPE_INT_RGB), "jpg", "whole.jpg"));
+        for (int keep : new int[] {4, 25, 200, bytes.length / 2, bytes.length - 2}) {
+            var file = Files.write(folder.resolve("cut.jpg"), Arrays.copyOf(bytes, keep));
+            if (open(file) instanceof Pages.Opened.Ready ready) {
+                try (var pages = ready.pages()) {
+                    var page = pages.page(0);
+                    if (page instanceof Pages.Page.Unreadable unreadable) {
+                        assertThat(unreadable.says()).contains("cut.jpg").contains("damaged");
+                    } else {
+                        assertThat(((Pages.Page.Picture) page).gray().width()).isEqualTo(1200);
+                    }
+                }
+            } else {
+                assertThat(refused(file)).contains("cut.jpg");
+            }
+        }
+    }
+
+    @Test
+    void bytes_without_sense_behind_the_mark_of_each_kind_end_in_words() throws IOException {
+        var dice = new java.util.Random(5);
+        for (var mark :
+                new String[] {"\u00ff\u00d8\u00ff", "\u0089PNG", "II*\0", "MM\0*", "GIF89a", "BM", "%PDF-1.4\n"}) {
+            for (int round = 0; round < 20; round++) {
+                var bytes = new byte[4000];
+                dice.nextBytes(bytes);
+                var head = mark.getBytes(StandardCharsets.ISO_8859_1);
+                System.arraycopy(head, 0, bytes, 0, head.length);
+                var file = Files.write(folder.resolve("noise"), bytes);
+                if (open(file) instanceof Pages.Opened.Ready ready) {
+                    try (var pages = ready.pages()) {
+                        for (int i = 0; i < Math.min(3, pages.count()); i++) {
+                            assertThat(pages.page(i)).as("%s", mark).isInstanceOf(Pages.Page.Unreadable.class);
+                        }
+                    }
+                } else {
+                    assertThat(refused(file)).contains("noise");
+                }
+            }
+        }
+    }
+
+    @Test
     void a_picture_of_one_point_is_too_small() throws IOException {
         assertThat(unreadable(saved(drawn(1, 1, BufferedImage.TYPE_INT_RGB), "png", "dot.png")))
                 .contains("1 by 1")
