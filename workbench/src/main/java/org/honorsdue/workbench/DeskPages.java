@@ -47,6 +47,7 @@ final class DeskPages {
             request.redirect("/cases/" + new Asked(request).id(), HttpStatus.SEE_OTHER);
         });
         config.routes.get("/cases/{id}/scan", this::progress);
+        config.routes.post("/cases/{id}/papers/{number}/seen", this::seen);
     }
 
     private void show(Context request) {
@@ -97,6 +98,34 @@ final class DeskPages {
                     i + 1, paper, lines, Optional.ofNullable(reviews.get(i + 1)).map(Review::picture)));
         }
         return sheets;
+    }
+
+    /** Keeps that a person found an entry right as the machine read it. The mark is not the casefile's: it changes no word. */
+    private synchronized void seen(Context request) {
+        var asked = new Asked(request);
+        int number = Asked.count(request.pathParam("number"));
+        var entry = asked.form("entry")
+                .flatMap(Entry::ofKey)
+                .orElseThrow(() -> new InputFault("The page named no entry. Load it again.", List.of()));
+        for (var attachment : desk.casebook().attachments(asked.id())) {
+            if (attachment.mediaType().equals(Review.MEDIA_TYPE)) {
+                var review = desk.casebook()
+                        .attachmentContent(asked.id(), attachment.id())
+                        .flatMap(Review::read)
+                        .filter(one -> one.paper() == number);
+                if (review.isPresent()) {
+                    // The new one first: should the machine stop between the two, the later one counts.
+                    desk.casebook()
+                            .attach(
+                                    asked.id(),
+                                    attachment.name(),
+                                    Review.MEDIA_TYPE,
+                                    review.get().withSeen(entry).write());
+                    desk.casebook().removeAttachment(asked.id(), attachment.id());
+                }
+            }
+        }
+        request.status(HttpStatus.NO_CONTENT);
     }
 
     private Optional<EntryReading> reading(Paper paper, Entry entry) {

@@ -29,9 +29,15 @@ public record Review(int paper, String picture, Map<Entry, Item> items) {
      * @param confidence 0 to 1
      * @param says why a person should look
      * @param box left, top, width and height on the upright picture, in its pixels
+     * @param seen whether a person looked and found it right as it was read
      */
     public record Item(
-            String read, double confidence, List<String> says, List<String> alternatives, List<Integer> box) {
+            String read,
+            double confidence,
+            List<String> says,
+            List<String> alternatives,
+            List<Integer> box,
+            boolean seen) {
         public Item {
             says = List.copyOf(says);
             alternatives = List.copyOf(alternatives);
@@ -53,8 +59,19 @@ public record Review(int paper, String picture, Map<Entry, Item> items) {
                                         (int) read.crop().x(),
                                         (int) read.crop().y(),
                                         (int) read.crop().width(),
-                                        (int) read.crop().height()))));
+                                        (int) read.crop().height()),
+                                false)));
         return new Review(paper, picture, items);
+    }
+
+    /** The same after a person found an entry right. */
+    Review withSeen(Entry entry) {
+        var marked = new EnumMap<Entry, Item>(Entry.class);
+        marked.putAll(items);
+        marked.computeIfPresent(
+                entry,
+                (key, item) -> new Item(item.read, item.confidence, item.says, item.alternatives, item.box, true));
+        return new Review(paper, picture, marked);
     }
 
     byte[] write() {
@@ -69,6 +86,7 @@ public record Review(int paper, String picture, Map<Entry, Item> items) {
             item.says.forEach(node.putArray("says")::add);
             item.alternatives.forEach(node.putArray("alternatives")::add);
             item.box.forEach(node.putArray("box")::add);
+            node.put("seen", item.seen);
         });
         return root.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8);
     }
@@ -88,7 +106,8 @@ public record Review(int paper, String picture, Map<Entry, Item> items) {
                                         node.path("confidence").asDouble(),
                                         texts(node.path("says")),
                                         texts(node.path("alternatives")),
-                                        numbers(node.path("box")))));
+                                        numbers(node.path("box")),
+                                        node.path("seen").asBoolean())));
             }
             return Optional.of(
                     new Review(root.path("paper").asInt(1), root.path("picture").asText(), items));

@@ -119,11 +119,7 @@ public final class ScanDesk implements AutoCloseable {
                             "reading of " + attachment.name() + ".json",
                             Review.MEDIA_TYPE,
                             Review.of(scanned, paper, attachment.sha256()).write());
-            long toSee = scanned.entries().values().stream()
-                    .filter(entry -> entry.mustBeSeen())
-                    .count();
-            says.add("%s: %d entries read; %d of them want a look beside the picture."
-                    .formatted(name, scanned.entries().size(), toSee));
+            says.add("%s: %d entries read.".formatted(name, scanned.entries().size()));
         }
         running.put(caseId, new Progress(name, 1, true, says));
     }

@@ -49,9 +49,11 @@ public record Sheet(int number, Paper paper, List<Line> lines, Optional<String> 
             return typed instanceof Typed.Illegible ? "illegible" : "none";
         }
 
-        /** Whether a machine read it and no person has changed it since. */
+        /** Whether a machine read it with a doubt and no person has changed it or found it right since. */
         public boolean unseen() {
-            return item.map(read -> read.read().equals(text()) && !read.says().isEmpty())
+            return item.map(read -> !read.seen()
+                            && read.read().equals(text())
+                            && !read.says().isEmpty())
                     .orElse(false);
         }
 
@@ -61,6 +63,11 @@ public record Sheet(int number, Paper paper, List<Line> lines, Optional<String> 
                             ",", read.box().stream().map(String::valueOf).toList()))
                     .orElse("");
         }
+    }
+
+    /** How many entries want a look beside the picture. */
+    public long toSee() {
+        return lines.stream().filter(Line::unseen).count();
     }
 
     /** Whether the crossings are typed line by line; else the box is one text. */

@@ -22,6 +22,7 @@ import org.honorsdue.reference.Reference;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
@@ -248,6 +249,12 @@ final class Room implements AutoCloseable {
         var taken = BROWSER.executeCdpCommand(
                 "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true));
         keep(name + ".png", Base64.getDecoder().decode(String.valueOf(taken.get("data"))));
+        return this;
+    }
+
+    /** Keeps a picture of what the window shows. */
+    Room view(String name) {
+        keep(name + ".png", BROWSER.getScreenshotAs(OutputType.BYTES));
         return this;
     }
 

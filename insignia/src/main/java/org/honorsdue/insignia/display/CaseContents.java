@@ -377,13 +377,14 @@ final class CaseContents {
             String sleeve = unit.equals(wish.currentPatch()) ? "left sleeve, last unit" : "right sleeve, former unit";
             Inches width = up(insigne.width());
             Inches height = up(insigne.height());
+            Drawing drawing = pending ? AddedPieces.place(width, height, insigne.name()) : insigne.drawing();
             add(new Piece(
                     "patch-" + unit,
                     Kind.PATCH,
                     insigne.name() + " (" + sleeve + ")",
                     width,
                     height,
-                    fitted(insigne.drawing(), width, height),
+                    fitted(drawing, width, height),
                     pending,
                     List.of(new Piece.Part(
                             "Shoulder sleeve insigne, %s, wartime pattern".formatted(insigne.name()),

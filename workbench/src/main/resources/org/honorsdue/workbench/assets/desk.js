@@ -435,10 +435,42 @@ const show = (seen) => {
   }
 };
 
-const touch = (entry) => {
-  typedAt = performance.now();
+// What the machine read with a doubt wants a person's look, one entry after the other.
+const lookedAt = (entry) => {
+  if (!entry.classList.contains("unseen-yet")) return;
   entry.classList.remove("unseen-yet");
   one(".machine", entry)?.remove();
+  const left = all(".unseen-yet", desk).length;
+  const count = one("#to-see-count");
+  if (count) count.textContent = left ? (left === 1 ? "1 entry wants" : left + " entries want") + " a look beside the picture." : "Every entry has been looked at.";
+  if (!left) one("#next-to-see")?.remove();
+};
+
+const nextToSee = (after) => {
+  const waiting = all(".unseen-yet", desk).filter(shown);
+  const next = waiting.find((entry) => after && after.compareDocumentPosition(entry) & Node.DOCUMENT_POSITION_FOLLOWING) || waiting[0];
+  if (next) fieldOf(next).focus();
+  return Boolean(next);
+};
+
+const readsRight = async (entry) => {
+  if (!entry.classList.contains("unseen-yet")) return;
+  const paper = entry.closest("[data-paper]").dataset.paper;
+  const answer = await fetch("/cases/" + desk.dataset.case + "/papers/" + paper + "/seen", {
+    method: "POST",
+    body: new URLSearchParams({ entry: entry.dataset.entry }),
+  }).catch(() => null);
+  if (!answer?.ok) {
+    told.textContent = "Not kept: the reading room does not answer. Try again.";
+    return;
+  }
+  lookedAt(entry);
+  if (!nextToSee(entry)) fieldOf(entry).focus();
+};
+
+const touch = (entry) => {
+  typedAt = performance.now();
+  lookedAt(entry);
   touched.add(entry);
   look();
   changed();
@@ -538,6 +570,8 @@ if (desk) {
       move(entry, event.key === "ArrowDown" ? 1 : -1);
     } else if (event.altKey && event.code === "KeyB") {
       setNothing(entry, "blank");
+    } else if (event.altKey && event.code === "KeyY") {
+      readsRight(entry);
     } else if (event.altKey && event.code === "KeyI") {
       setNothing(entry, "illegible");
     } else return;
@@ -547,12 +581,20 @@ if (desk) {
   document.addEventListener("keydown", (event) => {
     if (!event.altKey || event.ctrlKey) return;
     if (event.code === "KeyG") goToBox();
+    else if (event.code === "KeyJ") nextToSee(document.activeElement?.closest?.(".entry"));
     else if (event.code === "KeyM") (one("#margin a") || one("#margin")).focus();
     else return;
     event.preventDefault();
   });
 
+  one("#next-to-see")?.addEventListener("click", () => nextToSee(document.activeElement?.closest?.(".entry")));
+
   desk.addEventListener("click", (event) => {
+    const right = event.target.closest("[data-reads-right]");
+    if (right) {
+      readsRight(right.closest(".entry"));
+      return;
+    }
     const nothing = event.target.closest("[data-nothing]");
     if (nothing) {
       const entry = nothing.closest(".entry");
@@ -611,8 +653,6 @@ if (desk) {
     if (entry) spotlight(entry);
   });
 
-  const empty = location.hash.length < 2 && all(".entry.filled", desk).length === 0;
-  if (empty) fieldOf(entries()[0] || document)?.focus();
 }
 
 // ---- the picture ------------------------------------------------------------------------------------------------------------
@@ -697,7 +737,11 @@ function spotlight(entry) {
 
 if (picture) {
   const image = one("img", picture);
-  image.addEventListener("load", drawPicture);
+  image.addEventListener("load", () => {
+    drawPicture();
+    const typed = document.activeElement?.closest?.(".entry");
+    if (typed) spotlight(typed);
+  });
   image.addEventListener("error", () => {
     picture.dataset.broken = "yes";
     const says = document.createElement("p");
@@ -733,6 +777,11 @@ if (picture) {
 }
 
 openNamed();
+if (desk && location.hash.length < 2) {
+  // A paper just read from its picture opens at the first entry that wants a look, an empty one at its first box.
+  if (one("#just-read")) nextToSee();
+  else if (!one(".entry.filled", desk)) fieldOf(entries()[0])?.focus();
+}
 const openLeaf = one(".leaves a[aria-current]");
 if (openLeaf) openLeaf.parentElement.scrollLeft = openLeaf.offsetLeft - openLeaf.parentElement.offsetLeft - 20;
 
