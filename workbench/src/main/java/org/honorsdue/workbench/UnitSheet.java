@@ -1,8 +1,20 @@
 package org.honorsdue.workbench;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.honorsdue.reading.unit.OrganizationReader;
 import org.honorsdue.reading.unit.OrganizationReading;
+import org.honorsdue.reference.Grade;
+import org.honorsdue.reference.Provenance;
+import org.honorsdue.reference.unit.Held;
+import org.honorsdue.reference.unit.LooseDate;
+import org.honorsdue.reference.unit.Membership;
+import org.honorsdue.reference.unit.OverseasHistory;
+import org.honorsdue.reference.unit.Unit;
 import org.honorsdue.reference.unit.UnitCard;
 import org.honorsdue.reference.unit.UnitCards;
 import org.honorsdue.reference.unit.UnitTables;
@@ -17,5 +29,87 @@ public record UnitSheet(OrganizationReading reading, Optional<UnitCard> card) {
         var reading = units.read(words);
         var cards = new UnitCards(UnitTables.published(), desk.reference());
         return new UnitSheet(reading, reading.ids().stream().findFirst().flatMap(cards::card));
+    }
+
+    /** Through which larger unit something is held, how much of the unit it covers, and how far it was read. */
+    public static String aside(Held<?> held) {
+        var words = new ArrayList<String>();
+        if (held.inherited()) {
+            words.add("through the " + held.holder().name());
+        }
+        switch (held.reach()) {
+            case ALL -> {}
+            case A_PART -> words.add("a part of it");
+            case ANOTHER_PART -> words.add("another part of it");
+        }
+        grade(held.grade()).ifPresent(words::add);
+        return String.join(", ", words);
+    }
+
+    /** How far something was read; empty for what was read in the publication itself. */
+    public static Optional<String> grade(Grade grade) {
+        return switch (grade) {
+            case TEXT -> Optional.empty();
+            case SECONDARY -> Optional.of("at second hand");
+            case MEMORY -> Optional.of("from memory");
+        };
+    }
+
+    /** A tie to a larger unit: what kind, when, and how far it was read. */
+    public static String aside(Membership tie) {
+        var words = new ArrayList<String>();
+        words.add(tie.relation().name().toLowerCase(Locale.ROOT));
+        if (!tie.when().text().isBlank()) {
+            words.add(tie.when().text());
+        }
+        grade(tie.provenance().grade()).ifPresent(words::add);
+        return String.join(", ", words);
+    }
+
+    /** The unit of that id in its line of parents; its id in words when it is not of that line. */
+    public String nameOf(String id) {
+        return card.stream()
+                .flatMap(one -> one.largerUnits().stream())
+                .filter(unit -> unit.id().equals(id))
+                .map(Unit::name)
+                .findFirst()
+                .orElse(id.replace('-', ' '));
+    }
+
+    /** The way overseas and back, in words. */
+    public static String words(OverseasHistory history) {
+        var words = new ArrayList<String>();
+        history.arrived().ifPresent(day -> words.add((day + " " + history.arrivedAt()).strip()));
+        add(words, "in combat", history.enteredCombat());
+        add(words, "returned", history.returned());
+        add(words, "inactivated", history.inactivated());
+        grade(history.provenance().grade()).ifPresent(words::add);
+        return String.join("; ", words);
+    }
+
+    private static void add(List<String> words, String what, Optional<LooseDate> date) {
+        date.ifPresent(day -> words.add(what + " " + day));
+    }
+
+    /** What the lines of the card rest on, each named once with how far it was read. */
+    public Set<String> sources() {
+        var sources = new LinkedHashSet<String>();
+        card.ifPresent(one -> {
+            add(sources, one.unit().provenance());
+            one.parents().forEach(tie -> add(sources, tie.provenance()));
+            for (var rows : List.of(one.campaigns(), one.assaults(), one.awards(), one.whereabouts())) {
+                rows.forEach(held -> held.restsOn().forEach(rests -> add(sources, rests)));
+            }
+            one.overseas().ifPresent(history -> add(sources, history.provenance()));
+            one.patch().ifPresent(patch -> patch.restsOn().forEach(rests -> add(sources, rests)));
+        });
+        return sources;
+    }
+
+    private static void add(Set<String> sources, Provenance provenance) {
+        if (provenance.grade() != Grade.MEMORY) {
+            sources.add(provenance.source()
+                    + grade(provenance.grade()).map(words -> " (" + words + ")").orElse(""));
+        }
     }
 }

@@ -52,7 +52,8 @@ final class Room implements AutoCloseable {
         try {
             var data = Files.createTempDirectory("honors-room");
             var room = new Room(data, Workbench.open(0, data, REFERENCE, EXAMINER, Clock.systemDefaultZone()));
-            room.go("/");
+            // The browser is the same for every room; what an earlier test left of it is not.
+            room.size(1366, 900).go("/");
             room.script("localStorage.clear()");
             return room;
         } catch (IOException e) {
