@@ -85,7 +85,7 @@ class HandingOverTest {
             room.go("/?removed=yes");
             room.see("#cases", "Okonsky");
             room.go(address).click("form[action$='/put-back'] button");
-            room.go("/");
+            room.gone("form[action$='/put-back']").go("/");
             room.see("#cases", "Okonsky");
         }
     }

@@ -157,6 +157,12 @@ final class Room implements AutoCloseable {
         return String.valueOf(element.getDomProperty("textContent")).replaceAll("\\s+", " ");
     }
 
+    /** Waits until the page has no such part: a form that was sent is sent once the page that held it is left. */
+    Room gone(String css) {
+        patiently().until(driver -> driver.findElements(By.cssSelector(css)).isEmpty());
+        return this;
+    }
+
     String textOf(String css) {
         return patiently().until(driver -> text(see(css)));
     }

@@ -29,8 +29,13 @@
     return sign + ([whole || (fraction ? "" : 0), fraction].filter((part) => part !== "").join(" "));
   };
 
-  const grips = document.createElementNS("http://www.w3.org/2000/svg", "g");
-  svg.append(grips);
+  // The drawing is one picture with one description; what can be taken hold of lies over it.
+  const grips = document.createElementNS("http://www.w3.org/2000/svg", "svg");
+  grips.setAttribute("viewBox", svg.getAttribute("viewBox"));
+  grips.setAttribute("role", "group");
+  grips.setAttribute("aria-label", "Pieces that can be moved");
+  grips.classList.add("grips");
+  drawing.append(grips);
 
   const gripOf = (row) => {
     const piece = { x: Number(row.dataset.x), y: Number(row.dataset.y) };
@@ -59,7 +64,7 @@
     };
 
     let held = null;
-    const onSvg = (event) => new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
+    const onSvg = (event) => new DOMPoint(event.clientX, event.clientY).matrixTransform(grips.getScreenCTM().inverse());
     grip.addEventListener("pointerdown", (event) => {
       if (event.button !== 0) return;
       const at = onSvg(event);
