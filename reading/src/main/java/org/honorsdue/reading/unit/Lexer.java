@@ -23,6 +23,8 @@ final class Lexer {
     private static final Pattern ROMAN_WITH_ONES = Pattern.compile("(?i)(?=.*[XV])(?=.*[l1])[XVIl1]{2,}");
     private static final Pattern ENDING = Pattern.compile("^(ST|ND|RD|D|TH)(.*)$");
     private static final int LONGEST_NUMBER = 5;
+    /** INFATRY is a slip of infantry, though it could be cut into INF, AT and RY. */
+    private static final int SURELY_ONE_WORD = 6;
 
     private final String line;
     private final List<Token> tokens = new ArrayList<>();
@@ -280,7 +282,9 @@ final class Lexer {
             return;
         }
         Optional<List<String>> cut = Spelling.cut(run);
-        if (cut.isPresent()) {
+        Optional<String> right = Spelling.putRight(run);
+        boolean slipOfOneWord = right.isPresent() && right.orElseThrow().length() >= SURELY_ONE_WORD;
+        if (cut.isPresent() && !slipOfOneWord) {
             int at = start;
             for (String part : cut.orElseThrow()) {
                 words(Spelling.whole(part).orElseThrow(), false, at, at + part.length());
@@ -288,7 +292,6 @@ final class Lexer {
             }
             return;
         }
-        Optional<String> right = Spelling.putRight(run);
         if (right.isPresent()) {
             words(Spelling.whole(right.orElseThrow()).orElseThrow(), true, start, end);
             return;

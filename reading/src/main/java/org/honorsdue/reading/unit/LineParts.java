@@ -577,6 +577,9 @@ final class LineParts {
         boolean broken = false;
         while (at < tokens.size() && continuesDesignation(words)) {
             Token token = tokens.get(at);
+            if (token.type() == Token.Type.OPEN && !Kinds.of(words).isEmpty() && bracketUnread()) {
+                continue;
+            }
             boolean bracketed = token.is(Word.SPECIAL) && type(1, Token.Type.CLOSE);
             if ((bracketed || token.is(Word.WOMENS_ARMY_CORPS)) && type(-1, Token.Type.OPEN)) {
                 at++;
@@ -636,6 +639,23 @@ final class LineParts {
             case UNKNOWN -> words.isEmpty() || sizeFollows();
             case NUMBER -> false;
         };
+    }
+
+    /** Passes over brackets after a kind of unit that hold something unread: "475th Inf (LR Pen Regt Sp)". */
+    private boolean bracketUnread() {
+        int close = at + 1;
+        boolean unknown = false;
+        while (close < tokens.size() && tokens.get(close).type() != Token.Type.CLOSE) {
+            unknown |= tokens.get(close).type() == Token.Type.UNKNOWN;
+            close++;
+        }
+        if (!unknown || close == tokens.size()) {
+            return false;
+        }
+        tokens.subList(at + 1, close).forEach(token -> unread.add(token.typed()));
+        doubtful = true;
+        at = close + 1;
+        return true;
     }
 
     /** An unread word between a number and its size, as in "149th Engr Xyz Bn", makes it another unit. */

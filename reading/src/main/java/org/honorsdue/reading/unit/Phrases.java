@@ -502,6 +502,10 @@ final class Phrases {
         return i < tokens.size() ? tokens.get(i).word() : null;
     }
 
+    private static boolean hospitalFollows(List<Token> tokens, Token army) {
+        return wordAt(tokens, tokens.indexOf(army) + 1) == Word.HOSPITAL;
+    }
+
     private static List<Token> pairs(List<Token> tokens) {
         var joined = new ArrayList<Token>();
         for (Token token : tokens) {
@@ -511,6 +515,10 @@ final class Phrases {
                     && token.isLetter()
                     && token.letter().equals("Z")) {
                 joined.set(joined.size() - 1, last.as(Word.COMMUNICATIONS_ZONE));
+                continue;
+            }
+            if (last != null && last.is(Word.US) && token.is(Word.ARMY) && hospitalFollows(tokens, token)) {
+                joined.set(joined.size() - 1, last.as(Word.US_ARMY));
                 continue;
             }
             if (last != null && last.word() != null && token.word() != null) {

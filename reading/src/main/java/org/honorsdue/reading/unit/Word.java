@@ -147,7 +147,7 @@ enum Word {
     BAKERY(Role.QUALIFIER, "Bakery", "BKRY BAKERY BAK BKY"),
     RAILHEAD(Role.QUALIFIER, "Railhead", "RHD RAILHEAD RLHD RHEAD"),
     GASOLINE(Role.QUALIFIER, "Gasoline", "GASOLINE GASO"),
-    AMMUNITION(Role.QUALIFIER, "Ammunition", "AM AMMO AMMUNITION AMN AMMUN"),
+    AMMUNITION(Role.QUALIFIER, "Ammunition", "AM AMM AMMO AMMUNITION AMN AMMUN"),
     SMOKE(Role.QUALIFIER, "Smoke", "SMK SMOKE"),
     GENERATOR(Role.QUALIFIER, "Generator", "GENR GENERATOR GNR"),
     DECONTAMINATION(Role.QUALIFIER, "Decontamination", "DECON DECONTAMINATION"),
@@ -311,6 +311,7 @@ enum Word {
     ATTACHED(Role.ATTACHED, "attached", "ATTD ATTACHED ATCHD ATCH ATTCH ATTCHD"),
     COLORS(Role.NOISE, "Colors", "COLORS"),
     US(Role.NOISE, "US", "US USA UNITED STATES AUS"),
+    US_ARMY(Role.QUALIFIER, "US Army", "USARMY"),
     TO(Role.NOISE, "to", "TO OF THE WITH AND");
 
     private final Role role;
