@@ -71,7 +71,8 @@ public final class Frozen {
                     List.of(),
                     Desk.reference(),
                     Relation.NOT_STATED,
-                    Masking.SHARED);
+                    Masking.SHARED,
+                    Optional.empty());
         } catch (IOException e) {
             throw new UncheckedIOException("Run the tests once with -Dhonors.freeze=true to write it.", e);
         }

@@ -59,7 +59,12 @@ final class LetterPages {
                 desk.examiner(),
                 study.findings().asOf(),
                 Set.of());
-        return Correspondence.all(dossier.from(relation).masked(masking));
+        var written = dossier.from(relation).masked(masking);
+        String display = study.kept().content().display();
+        return Correspondence.all(
+                display.isEmpty()
+                        ? written
+                        : written.laidOut(DisplayWish.kept(display).wish(study.facts())));
     }
 
     private void make(Context request) {

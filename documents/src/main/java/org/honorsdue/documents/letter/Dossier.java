@@ -12,6 +12,7 @@ import org.honorsdue.determination.finding.Finding;
 import org.honorsdue.determination.finding.Findings;
 import org.honorsdue.determination.finding.Standing;
 import org.honorsdue.determination.nextsteps.NextSteps;
+import org.honorsdue.insignia.display.CaseWish;
 import org.honorsdue.reading.CasefileReader;
 import org.honorsdue.reading.EntryReading;
 import org.honorsdue.reference.Reference;
@@ -35,6 +36,7 @@ import org.honorsdue.service.paper.Typed;
  * @param steps what would settle the open questions with the least work
  * @param readings per paper, each entry with characters as it was read
  * @param relation of whoever writes
+ * @param display how the display case was laid out; empty when nobody did
  */
 public record Dossier(
         Casefile casefile,
@@ -45,7 +47,8 @@ public record Dossier(
         List<Map<Entry, EntryReading>> readings,
         Reference reference,
         Relation relation,
-        Masking masking) {
+        Masking masking,
+        Optional<CaseWish> display) {
     public Dossier {
         readings = List.copyOf(readings);
     }
@@ -89,17 +92,34 @@ public record Dossier(
                 readings,
                 reference,
                 Relation.NOT_STATED,
-                Masking.SHARED);
+                Masking.SHARED,
+                Optional.empty());
     }
 
     /** The same case, written by somebody else. */
     public Dossier from(Relation writer) {
-        return new Dossier(casefile, facts, findings, thenFindings, steps, readings, reference, writer, masking);
+        return new Dossier(
+                casefile, facts, findings, thenFindings, steps, readings, reference, writer, masking, display);
     }
 
     /** The same case, for other eyes. */
     public Dossier masked(Masking how) {
-        return new Dossier(casefile, facts, findings, thenFindings, steps, readings, reference, relation, how);
+        return new Dossier(casefile, facts, findings, thenFindings, steps, readings, reference, relation, how, display);
+    }
+
+    /** The same case with its display as somebody laid it out. */
+    public Dossier laidOut(CaseWish wish) {
+        return new Dossier(
+                casefile,
+                facts,
+                findings,
+                thenFindings,
+                steps,
+                readings,
+                reference,
+                relation,
+                masking,
+                Optional.of(wish));
     }
 
     /** The last day of service that is known to the day. */

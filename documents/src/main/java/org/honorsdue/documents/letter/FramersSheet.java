@@ -9,11 +9,13 @@ import org.honorsdue.insignia.display.Addition;
 import org.honorsdue.insignia.display.CasePlan;
 import org.honorsdue.insignia.display.CaseWish;
 import org.honorsdue.insignia.display.Placed;
+import org.honorsdue.insignia.display.SoldiersSleeve;
 import org.honorsdue.insignia.drawing.Drawing;
 import org.honorsdue.insignia.drawing.Mark;
 import org.honorsdue.insignia.drawing.Placement;
 import org.honorsdue.insignia.drawing.Svg;
 import org.honorsdue.reference.Grade;
+import org.honorsdue.reference.insignia.InsigniaTables;
 
 /**
  * For the framer: the plan of the case, the parts, what keeps the things well and what keeps the framer safe.
@@ -25,6 +27,9 @@ final class FramersSheet {
     private static final double WIDEST = 5.6;
 
     private static final double HIGHEST = 5.4;
+
+    /** Inches left round the plan, so that no printer and no renderer cuts its outline. */
+    private static final double EDGE = 0.05;
 
     private FramersSheet() {}
 
@@ -47,9 +52,16 @@ final class FramersSheet {
         return page.page();
     }
 
-    /** The smallest common frame in which everything lies at ease, upright; 16 by 20 inches when there is none. */
+    /**
+     * As somebody laid it out; else the smallest common frame in which everything lies at ease, upright, and 16 by 20
+     * inches when there is none.
+     */
     private static CasePlan plan(Dossier dossier) {
-        var wish = CaseWish.ofSize("16x20").adding(new Addition.Nameplate(plate(dossier)));
+        if (dossier.display().isPresent()) {
+            return CasePlan.of(dossier.findings(), dossier.display().get());
+        }
+        var wish = SoldiersSleeve.dressed(CaseWish.ofSize("16x20"), dossier.facts(), InsigniaTables.published())
+                .adding(new Addition.Nameplate(plate(dossier)));
         var plan = CasePlan.of(dossier.findings(), wish);
         return plan.smallestFrame()
                 .map(frame -> CasePlan.of(dossier.findings(), wish.withFrame(frame.width(), frame.height())))
@@ -68,12 +80,14 @@ final class FramersSheet {
     }
 
     private static Block.Drawing drawing(CasePlan plan) {
-        var full = plan.benchDrawing();
-        double scale = Math.min(1, Math.min(WIDEST / full.width(), HIGHEST / full.height()));
+        double width = plan.wish().width().decimal();
+        double height = plan.wish().height().decimal();
+        double scale = Math.min(1, Math.min(WIDEST / width, HIGHEST / height));
+        var full = plan.overview(1 / scale);
         var reduced = new Drawing(
-                full.width() * scale,
-                full.height() * scale,
-                List.of(Mark.group(Placement.scaled(scale), full.marks())));
+                width * scale + 2 * EDGE,
+                height * scale + 2 * EDGE,
+                List.of(Mark.group(Placement.scaled(scale).then(Placement.at(EDGE, EDGE)), full.marks())));
         String words = "Plan of the display case. " + plan.description();
         return new Block.Drawing(Svg.of(reduced, words, "").text(), words);
     }
@@ -82,7 +96,7 @@ final class FramersSheet {
         page.part("Parts");
         page.table(
                 List.of("No.", "Piece", "Wide x high, in", "To have in hand", "Proved in"),
-                List.of(6, 30, 16, 28, 20),
+                List.of(5, 26, 15, 36, 18),
                 plan.placed().stream().map(FramersSheet::row).toList());
         page.fine(
                 "\u201ccheck\u201d marks a size that is trade practice from memory: measure the piece before the board is cut."
@@ -99,9 +113,7 @@ final class FramersSheet {
                 piece.parts().stream()
                         .map(part -> (part.count() > 1 ? part.count() + " x " : "")
                                 + part.what()
-                                + (part.size().isBlank()
-                                        ? ""
-                                        : " (" + part.size().replace(' ', '\u00a0') + ")"))
+                                + (part.size().isBlank() ? "" : " (" + part.size() + ")"))
                         .collect(Collectors.joining("; ")),
                 piece.authority());
     }

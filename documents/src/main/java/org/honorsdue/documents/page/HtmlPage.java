@@ -3,6 +3,7 @@ package org.honorsdue.documents.page;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.honorsdue.documents.findings.FindingsJson;
 import org.honorsdue.documents.pdf.Sheet;
@@ -10,6 +11,8 @@ import org.honorsdue.documents.pdf.Sheet;
 /** A document as XHTML, for a browser and for the press alike. */
 public final class HtmlPage {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+
+    private static final Pattern FRACTION = Pattern.compile("[(]?(?:\\d+[ \u00a0])?\\d+/\\d+[)]?");
 
     private final Sheet sheet;
 
@@ -136,10 +139,16 @@ public final class HtmlPage {
         html.append("</tr></thead>\n<tbody>\n");
         for (var row : table.rows()) {
             html.append("<tr>");
-            row.forEach(cell -> html.append("<td>").append(escape(cell)).append("</td>"));
+            row.forEach(
+                    cell -> html.append("<td>").append(unbroken(escape(cell))).append("</td>"));
             html.append("</tr>\n");
         }
         html.append("</tbody>\n</table>\n");
+    }
+
+    /** Keeps a fraction of an inch on one line, with the inches before it. */
+    private static String unbroken(String html) {
+        return FRACTION.matcher(html).replaceAll("<span class=\"whole\">$0</span>");
     }
 
     private static void particulars(Block.Particulars particulars, StringBuilder html) {
@@ -249,6 +258,6 @@ public final class HtmlPage {
 
     /** Text inside a CSS string inside a style element: letters and plain punctuation only. */
     private static String cssString(String text) {
-        return text.replaceAll("[^\\p{L}\\p{N} .,:;()\u00b7'-]", " ").replace("'", "\u2019");
+        return text.replaceAll("[^\\p{L}\\p{N} .,:;()\u00b7'\u2019-]", " ").replace("'", "\u2019");
     }
 }

@@ -28,6 +28,7 @@ final class Style {
             ul.checks { list-style: none; padding: 0; } ul.checks li { padding-left: 17pt; margin-bottom: 4pt; }
             .box { display: inline-block; width: 7.4pt; height: 7.4pt; border: 0.8pt solid #1d262e; margin: 3pt 0 0 -17pt; float: left; font-size: 5pt; line-height: 7pt; }
             table { border-collapse: collapse; table-layout: fixed; width: 100%%; margin: 5pt 0 9pt 0; -fs-table-paginate: paginate; line-height: 1.33; }
+            .whole { white-space: nowrap; }
             tr { page-break-inside: avoid; }
             th { text-align: left; vertical-align: bottom; font-weight: 600; font-size: 8.7pt; color: #444e57; border-bottom: 0.8pt solid #1d262e; padding: 2pt 9pt 2pt 0; }
             td { vertical-align: top; border-bottom: 0.4pt solid #b9b09a; padding: 3.2pt 9pt 3.2pt 0; font-size: 9.7pt; word-wrap: break-word; }

@@ -2,6 +2,7 @@ package org.honorsdue.insignia.display;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.honorsdue.insignia.drawing.Drawing;
 import org.honorsdue.insignia.drawing.Mark;
 import org.honorsdue.insignia.drawing.Outline;
@@ -119,6 +120,16 @@ final class CaseDrawing {
 
     /** White board, pieces pale, each with its box, number, corner and hole marks. */
     static Drawing bench(CasePlan plan) {
+        return board(plan, CaseDrawing::numberWithPlace, 1);
+    }
+
+    /** The same with numbers alone, and all that is not to scale magnified. */
+    static Drawing overview(CasePlan plan, double magnified) {
+        return board(plan, one -> number(one, 0.09 * magnified), magnified);
+    }
+
+    private static Drawing board(CasePlan plan, Function<Placed, List<Mark>> number, double magnified) {
+        double hair = 0.01 * magnified;
         double w = plan.wish().width().decimal();
         double h = plan.wish().height().decimal();
         var marks = new ArrayList<Mark>();
@@ -142,7 +153,7 @@ final class CaseDrawing {
             marks.add(new Mark.Line(
                     Outline.rectangle(x, y, pw, ph),
                     INK,
-                    0.01,
+                    hair,
                     1,
                     Mark.Ends.BUTT,
                     one.piece().pending() ? List.of(0.1, 0.07) : List.of()));
@@ -151,35 +162,48 @@ final class CaseDrawing {
                         "place kept",
                         x + pw / 2,
                         y + ph / 2 + 0.04,
-                        Math.min(0.13, ph * 0.5),
+                        Math.min(0.13 * Math.min(magnified, pw / 0.8), ph * 0.5),
                         Mark.Anchor.MIDDLE,
                         Mark.Face.REGULAR,
                         INK));
             } else {
                 marks.addAll(Fastenings.marks(one));
             }
-            marks.addAll(number(one, x, y));
         }
+        plan.placed().forEach(one -> marks.addAll(number.apply(one)));
         marks.add(new Mark.Line(
-                Outline.rectangle(0.005, 0.005, w - 0.01, h - 0.01), INK, 0.01, 1, Mark.Ends.BUTT, List.of()));
+                Outline.rectangle(hair / 2, hair / 2, w - hair, h - hair), INK, hair, 1, Mark.Ends.BUTT, List.of()));
         return new Drawing(w, h, marks);
     }
 
     /** The number in a ring at the upper left corner, with the place of that corner beside it. */
-    private static List<Mark> number(Placed one, double x, double y) {
+    private static List<Mark> numberWithPlace(Placed one) {
         double r = 0.13;
+        var marks = new ArrayList<>(number(one, r));
+        marks.add(new Mark.Words(
+                one.x().text() + " , " + one.y().text(),
+                one.x().decimal() + r + 0.05,
+                one.y().decimal() - 0.04,
+                0.1,
+                Mark.Anchor.START,
+                Mark.Face.REGULAR,
+                INK));
+        return marks;
+    }
+
+    private static List<Mark> number(Placed one, double r) {
+        double x = one.x().decimal();
+        double y = one.y().decimal();
         return List.of(
                 Mark.area(Outline.circle(x, y, r), 0xFFFFFF),
-                Mark.line(Outline.circle(x, y, r), INK, 0.012),
+                Mark.line(Outline.circle(x, y, r), INK, r * 0.09),
                 new Mark.Words(
-                        Integer.toString(one.number()), x, y + 0.05, 0.14, Mark.Anchor.MIDDLE, Mark.Face.BOLD, INK),
-                new Mark.Words(
-                        one.x().text() + " , " + one.y().text(),
-                        x + r + 0.05,
-                        y - 0.04,
-                        0.1,
-                        Mark.Anchor.START,
-                        Mark.Face.REGULAR,
+                        Integer.toString(one.number()),
+                        x,
+                        y + r * 0.38,
+                        r * 1.08,
+                        Mark.Anchor.MIDDLE,
+                        Mark.Face.BOLD,
                         INK));
     }
 }

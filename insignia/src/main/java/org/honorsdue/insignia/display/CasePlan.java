@@ -135,6 +135,15 @@ public record CasePlan(
         return CaseDrawing.bench(this);
     }
 
+    /**
+     * The plan with numbers alone, to be shown smaller.
+     *
+     * @param magnified how much larger the numbers are than at true size, so that they can be read when it is reduced
+     */
+    public Drawing overview(double magnified) {
+        return CaseDrawing.overview(this, magnified);
+    }
+
     public Svg benchSvg() {
         return Svg.of(benchDrawing(), "Plan of the display case, %s in".formatted(frame()), description());
     }
