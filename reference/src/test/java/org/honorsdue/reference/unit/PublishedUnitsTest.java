@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Units against what was published of them: the id, what is asked, what the publication says, the publication. Lineages
  * are those of the Center of Military History; the first half of the list was read for this test and not taken from the
- * notes the tables began with.
+ * notes the tables began with. "cited" asks for the first and last day of a Distinguished Unit Citation; those orders
+ * and citations were read for this test as well.
  */
 @DisplayName("Units against published lineages, orders of battle and citations")
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -85,6 +86,27 @@ class PublishedUnitsTest {
             field-artillery-battalion-5 | parent | infantry-division-1 | Army Almanac (1950), component elements
             infantry-regiment-161 | parent | infantry-division-25 | Army Almanac (1950), component elements
             infantry-regiment-165 | parent | infantry-division-27 | Army Almanac (1950), component elements
+            tank-battalion-761 | cited | 1944-10-31 to 1945-05-06 | DA GO 5, 10 Apr 1978
+            parachute-infantry-regiment-507 | cited | 1944-06-06 to 1944-06-09 | First Army GO 46, 10 Aug 1944, citation
+            infantry-regiment-350 | cited | 1944-09-27 to 1944-10-03 | WD GO 10, 1945, citation
+            infantry-regiment-16 | cited | 1943-04-29 to 1943-04-30 | WD GO 60, 1944, citation
+            infantry-regiment-313 | cited | 1944-12-31 to 1945-01-21 | citation of the 3rd Battalion, 313th Infantry
+            ranger-battalion-1 | cited | 1943-09-10 to 1943-09-18 | citation of the 1st and 3rd Ranger Battalions
+            ranger-battalion-3 | cited | 1943-09-10 to 1943-09-18 | citation of the 1st and 3rd Ranger Battalions
+            glider-field-artillery-battalion-319 | cited | 1943-09-10 to 1943-09-18 | citation of the 1st and 3rd Ranger Battalions
+            airborne-antiaircraft-battalion-80 | cited | 1943-09-10 to 1943-09-18 | citation of the 1st and 3rd Ranger Battalions
+            armored-division-9 | cited | 1945-02-28 to 1945-03-09 | citation of Combat Command B, memorial plate at Remagen
+            armored-infantry-regiment-36 | cited | 1944-12-10 to 1944-12-13 | WD GO 24, 6 Apr 1945
+            fighter-group-20 | cited | 1944-04-08 | 1st Air Division GO 250, 25 Mar 1945
+            bombardment-group-94 | cited | 1944-01-11 | WD GO 30, 8 Apr 1944
+            bombardment-group-387 | cited | 1944-12-23 | Ninth Air Force order of 28 Jul 1945
+            fighter-group-354 | cited | 1943-11-04 to 1944-05-15 | citation of the 354th Fighter Group
+            fighter-group-367 | cited | 1945-03-19 | Air Force Combat Units of World War II (Maurer, 1961)
+            infantry-regiment-397 | cited | 1945-04-05 to 1945-04-11 | WD GO 101, 1946, citation
+            infantry-regiment-398 | cited | 1945-04-03 to 1945-04-12 | WD GO 11, 1946, citation
+            infantry-regiment-162 | cited | 1943-06-29 to 1943-09-12 | WD GO 57, 16 Jul 1945
+            armored-regiment-32 | cited | 1944-09-03 to 1944-09-04 | 3rd Armored Division GO 85, 2 Jul 1945
+            bombardment-group-498 | cited | 1944-12-13 | Twentieth Air Force GO 106, 13 Nov 1945
             infantry-regiment-415 | award | distinguished-unit-citation | Army Ground Forces fact sheet, 104th Infantry Division
             airborne-division-101 | award | distinguished-unit-citation | citation for Bastogne, unit list
             field-artillery-battalion-969 | award | distinguished-unit-citation | citation for Bastogne, unit list
@@ -150,6 +172,14 @@ class PublishedUnitsTest {
             case "parent" ->
                 assertThat(UnitTables.published().parentsOf(said.unit()).stream()
                                 .map(Membership::parent))
+                        .as(said.publication())
+                        .contains(said.says());
+            case "cited" ->
+                assertThat(HISTORY.awards(said.unit()).stream()
+                                .map(held -> held.row())
+                                .filter(row -> row.award() == UnitAward.Kind.DISTINGUISHED_UNIT_CITATION)
+                                .filter(row -> row.provenance().grade() != Grade.MEMORY)
+                                .map(row -> row.when().text()))
                         .as(said.publication())
                         .contains(said.says());
             default ->
