@@ -8,6 +8,7 @@ import static org.honorsdue.reading.token.SenseKind.THEATER;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.honorsdue.reading.token.Piece;
@@ -25,6 +26,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Legs {
     private static final LocalDate WAR_OVER_IN_AUSTRIA = LocalDate.of(1945, 4, 1);
+
+    /** As clerks and copyists type it (common practice, no source). */
+    private static final Set<String> NOT_KNOWN = Set.of("UNKNOWN", "UNK", "UNKN", "ILLEGIBLE");
 
     private final EntryText entry;
     private final List<Part> parts = new ArrayList<>();
@@ -89,8 +93,13 @@ final class Legs {
     private void split() {
         var words = new ArrayList<Piece>();
         boolean origin = false;
-        for (Piece piece : entry.pieces()) {
-            if (piece.isDate() && piece.date() != null) {
+        List<Piece> pieces = entry.pieces();
+        for (int at = 0; at < pieces.size(); at++) {
+            Piece piece = pieces.get(at);
+            if (standsForADate(pieces, at)) {
+                endPlace(words);
+                parts.add(new Part(true, List.of(piece.take("date not known"))));
+            } else if (piece.isDate() && piece.date() != null) {
                 if (origin && !words.isEmpty()) {
                     words.forEach(word -> word.take("place he left"));
                     words.clear();
@@ -116,6 +125,16 @@ final class Legs {
             }
         }
         endPlace(words);
+    }
+
+    /** {@code UNKNOWN} in the place of a date; between two dates it is the destination that is not known. */
+    private static boolean standsForADate(List<Piece> pieces, int at) {
+        if (!NOT_KNOWN.contains(pieces.get(at).text().toUpperCase(Locale.ROOT))) {
+            return false;
+        }
+        boolean dateBefore = at > 0 && pieces.get(at - 1).date() != null;
+        boolean dateAfter = at + 1 < pieces.size() && pieces.get(at + 1).date() != null;
+        return !(dateBefore && dateAfter);
     }
 
     /** Two known places side by side are two destinations, as when the columns were copied one after the other. */

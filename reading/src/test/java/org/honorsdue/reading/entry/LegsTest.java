@@ -80,6 +80,15 @@ class LegsTest {
     }
 
     @Test
+    void a_date_that_is_typed_as_unknown_is_no_part_of_the_destination() {
+        assertThat(said("UNKNOWN ETO 3 FEB 45 12 MAY 45 USA 20 MAY 45"))
+                .isEqualTo("- ETO 1945-02-03..1945-05-12 1945-05-20");
+        assertThat(said("3 FEB 45 ETO UNK 12 MAY 45 USA 20 MAY 45"))
+                .isEqualTo("1945-02-03 ETO -..1945-05-12 1945-05-20");
+        assertThat(said("3 FEB 45 UNKNOWN 11 FEB 45")).isEqualTo("1945-02-03 UNKNOWN 1945-02-11..- -");
+    }
+
+    @Test
     void NATO_is_the_North_African_theater() {
         assertThat(stays("14 FEB 44 NATO 3 MAR 44").get(0).theaters()).containsExactly(Theater.EAME);
     }
