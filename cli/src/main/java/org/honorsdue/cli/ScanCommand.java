@@ -150,12 +150,10 @@ final class ScanCommand implements Callable<Integer> {
             }
             return !stop.given();
         });
-        errors.printf(
-                "%d casefiles in %s; %d pictures could not be read%s%n",
-                outcome.done(),
-                output,
-                outcome.refused(),
-                outcome.refused() == 0 ? "." : ", why is in their .not-read.txt.");
+        errors.printf("Casefiles: %d, in %s. Done in earlier runs: %d.%n", outcome.done(), output, outcome.skipped());
+        if (outcome.refused() > 0) {
+            errors.printf("Not read: %d; why is in the .not-read.txt of each.%n", outcome.refused());
+        }
         if (outcome.stopped()) {
             errors.println("Stopped; the same command goes on from here.");
             return StopSignal.EXIT_CODE;

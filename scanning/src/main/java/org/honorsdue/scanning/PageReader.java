@@ -95,7 +95,7 @@ final class PageReader {
             var own = fields.stream()
                     .filter(field -> field.part.box().equals(box.box()))
                     .toList();
-            if (own.isEmpty()) {
+            if (own.isEmpty() || own.stream().anyMatch(field -> unread(field, read))) {
                 continue;
             }
             if (own.get(0).part.kind() == FormPart.Kind.COLUMN) {
@@ -147,6 +147,11 @@ final class PageReader {
             choices.removeIf(choice -> choice.clearness() < TYPED);
         }
         return choices;
+    }
+
+    /** Whether the reading was stopped before that field was done. */
+    private static boolean unread(Field field, Map<TypedLine, LineChoice> read) {
+        return field.lines.stream().anyMatch(line -> read.get(line) == LineChoice.UNREAD);
     }
 
     /** Whether a line of marks in the field was taken for no typing. */

@@ -103,8 +103,8 @@ final class LetterChoice {
                 only(FIGURES + " ");
             }
             case MONEY -> moneyOrNone();
-            case PAY -> among(List.of("100", "200", "300"), PATTERN_GIVES_WAY * 1.6);
-            case HEIGHT -> among(HEIGHTS, PATTERN_GIVES_WAY * 1.6);
+            case PAY -> amongOrClean(List.of("100", "200", "300"));
+            case HEIGHT -> amongOrClean(HEIGHTS);
             case WEIGHT -> {
                 debris(false);
                 words();
@@ -159,6 +159,12 @@ final class LetterChoice {
         }
         offer(0, best, givesWay, least);
         return least < givesWay;
+    }
+
+    private void amongOrClean(List<String> options) {
+        if (!among(options, PATTERN_GIVES_WAY * 1.6)) {
+            debris(true);
+        }
     }
 
     /**
@@ -263,6 +269,11 @@ final class LetterChoice {
 
         private boolean grain() {
             return dark < 0.3 && (agreed == 0 || like.orElse(0) < 0.7);
+        }
+
+        /** Nobody would take it for dirt. */
+        boolean typed() {
+            return like.orElse(0) >= 0.82 && agreed >= 0.5;
         }
 
         boolean unsure() {
@@ -507,20 +518,21 @@ final class LetterChoice {
         if (dirtCosts.length == 0) {
             dirtCosts = new double[letters.length];
             double usual = usualInk();
-            int begun = 0;
-            for (int i = 0; i < letters.length; i++) {
-                if (letters[i] == 0) {
-                    begun = i + 1;
-                    continue;
-                }
-                int end = i;
-                while (end + 1 < letters.length && letters[end + 1] != 0) {
+            for (int begun = 0; begun < letters.length; begun++) {
+                int end = begun;
+                while (within(end) && letters[end] != 0) {
                     end++;
                 }
-                boolean dirt =
-                        group(begun, end, usual).foreign() || group(i, i, usual).foreign();
-                double lost = ballot.score[i][letters[i]] - ballot.score[i][0];
-                dirtCosts[i] = Math.min(lost, dirt ? DIRT : LETTER);
+                if (end > begun) {
+                    var group = group(begun, end - 1, usual);
+                    for (int i = begun; i < end; i++) {
+                        boolean dirt = group.foreign() || group(i, i, usual).foreign();
+                        double typed = group.typed() ? LETTER : LETTER / (end - begun);
+                        double lost = ballot.score[i][letters[i]] - ballot.score[i][0];
+                        dirtCosts[i] = Math.min(lost, dirt ? DIRT : typed);
+                    }
+                }
+                begun = end;
             }
         }
         return dirtCosts;

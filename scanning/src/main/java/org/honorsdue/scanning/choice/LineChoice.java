@@ -11,6 +11,9 @@ import java.util.List;
  * @param clearness 0 to 1, how clear the letters are one by one; low where no typing stands
  */
 public record LineChoice(String text, String raw, List<Alternative> alternatives, double confidence, double clearness) {
+    /** Of a line that there was no time for. */
+    public static final LineChoice UNREAD = new LineChoice("", "", List.of(), 0, 0);
+
     public LineChoice {
         alternatives = List.copyOf(alternatives);
     }

@@ -36,7 +36,7 @@ public final class LineChooser {
     private record Opinions(String plain, String evened, List<GlyphNet.Seen> places, double[] ink) {}
 
     /**
-     * @param goOn told the share of the lines read; when it says no, the rest of the lines come back empty
+     * @param goOn told the share of the lines read; when it says no, the rest of the lines come back {@link LineChoice#UNREAD}
      * @return one choice for each task, in order
      */
     public List<LineChoice> choose(List<Task> tasks, java.util.function.DoublePredicate goOn) {
@@ -60,7 +60,7 @@ public final class LineChooser {
         var type = PageType.of(opinions.stream().map(Opinions::places).toList(), ballots);
         for (int i = 0; i < tasks.size(); i++) {
             if (i >= opinions.size()) {
-                choices.add(new LineChoice("", "", List.of(), 0, 0));
+                choices.add(LineChoice.UNREAD);
                 continue;
             }
             type.count(opinions.get(i).places, ballots.get(i));
