@@ -7,7 +7,6 @@ import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
 import org.honorsdue.scanning.form.FormPage;
 import org.honorsdue.scanning.preparation.Flattening;
@@ -68,11 +67,12 @@ public final class CasefileForReview {
         if (!entry.raw().equals(entry.text())) {
             comment.append("; first read ").append(quoted(oneLine(entry.raw())));
         }
-        if (!entry.alternatives().isEmpty()) {
-            comment.append("; or ")
-                    .append(entry.alternatives().stream()
-                            .map(other -> quoted(oneLine(other)))
-                            .collect(Collectors.joining(" or ")));
+        var others = entry.alternatives().stream()
+                .filter(other -> !other.equals(entry.raw()))
+                .map(other -> quoted(oneLine(other)))
+                .toList();
+        if (!others.isEmpty()) {
+            comment.append("; or ").append(String.join(" or ", others));
         }
         yaml.append("      # ").append(comment).append('\n');
         yaml.append("      ").append(entry.entry().key()).append(':');
