@@ -256,9 +256,11 @@ final class CampaignStars {
             tally.because(arrowhead, answer);
             if (answer.isMet()) {
                 proven++;
-                landings.add(assault.campaign());
+                landings.add(soldier.history().nameOf(assault));
             } else if (answer.isUnknown()) {
-                tally.further(FactKind.ASSAULT, () -> "a credited assault: " + assault.campaign());
+                tally.further(
+                        FactKind.ASSAULT,
+                        () -> "a credited assault: " + soldier.history().nameOf(assault));
             }
         }
         boolean borneOut = typed && proven == 0 && possible(soldier);

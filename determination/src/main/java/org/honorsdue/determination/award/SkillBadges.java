@@ -93,7 +93,7 @@ final class SkillBadges {
         var jumps = new ArrayList<String>();
         for (var assault : soldier.every(Assault.class)) {
             if (means(assault, "para", "jump")) {
-                jumps.add(assault.campaign());
+                jumps.add(soldier.history().nameOf(assault));
             }
         }
         int typed = soldier.claims(PARACHUTIST).devices(Device.BRONZE_STAR_ON_PARACHUTIST_BADGE)
@@ -337,7 +337,9 @@ final class SkillBadges {
         for (var assault : soldier.every(Assault.class)) {
             if (means(assault, means)) {
                 return Answer.met(
-                        () -> assault.campaign() + ", " + assault.means().orElse(""), assault.basis());
+                        () -> soldier.history().nameOf(assault)
+                                + assault.means().map(how -> ", " + how).orElse(""),
+                        assault.basis());
             }
         }
         return Answer.no();

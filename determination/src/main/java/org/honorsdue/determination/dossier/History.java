@@ -18,6 +18,7 @@ import org.honorsdue.reference.history.OccupationArea;
 import org.honorsdue.reference.history.Place;
 import org.honorsdue.reference.unit.UnitHistory;
 import org.honorsdue.reference.unit.UnitTables;
+import org.honorsdue.service.fact.Assault;
 import org.jspecify.annotations.Nullable;
 
 /** The published history with its dates as day numbers, prepared once for all soldiers. */
@@ -127,6 +128,14 @@ public final class History {
 
     public List<AssaultLanding> assaults() {
         return reference.assaults();
+    }
+
+    /**
+     * An assault by its name: the place of the landing or jump where its day fits one of that campaign, else the
+     * campaign's name, else what was typed.
+     */
+    public String nameOf(Assault assault) {
+        return AssaultName.of(assault, reference);
     }
 
     /** The place of that name: by the exact name of the table, else by an alias. */

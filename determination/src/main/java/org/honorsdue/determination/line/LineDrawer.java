@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.honorsdue.determination.dossier.AssaultName;
 import org.honorsdue.determination.finding.Crosscheck;
 import org.honorsdue.determination.finding.Findings;
 import org.honorsdue.determination.line.ServiceLine.CampaignTime;
@@ -317,7 +318,7 @@ final class LineDrawer {
             add(events, captivity.to(), Event.Kind.FREED, "freed" + where, captivity);
         }
         for (var assault : facts.every(Assault.class)) {
-            add(events, assault.date(), Event.Kind.ASSAULT, "assault, " + assault.campaign(), assault);
+            add(events, assault.date(), Event.Kind.ASSAULT, "assault, " + AssaultName.of(assault, reference), assault);
         }
         for (var claim : facts.every(AwardClaim.class)) {
             add(events, claim.date(), Event.Kind.AWARD, name(claim.award()), claim);

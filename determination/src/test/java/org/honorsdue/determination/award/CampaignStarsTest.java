@@ -200,6 +200,15 @@ class CampaignStarsTest {
     }
 
     @Test
+    void an_arrowhead_tells_its_landing_by_name_and_not_by_the_id_of_the_table() {
+        assertThat(inEurope("1943-01-20", "1945-10-01")
+                        .campaigns("EA-ANZ")
+                        .landed("EA-ANZ", "amphibious", "1944-01-22")
+                        .on(EUROPEAN))
+                .wearsFor(Device.ARROWHEAD, "Anzio-Nettuno");
+    }
+
+    @Test
     void two_assaults_are_one_arrowhead() {
         assertThat(inEurope("1943-01-20", "1945-10-01")
                         .campaigns("EA-SIC", "EA-NOR")

@@ -12,8 +12,10 @@ import org.honorsdue.reference.unit.Held;
 import org.honorsdue.reference.unit.LooseDate;
 import org.honorsdue.reference.unit.LooseSpan;
 import org.honorsdue.reference.unit.Unit;
+import org.honorsdue.reference.unit.UnitAssault;
 import org.honorsdue.reference.unit.UnitAward;
 import org.honorsdue.reference.unit.UnitCard;
+import org.honorsdue.service.fact.Basis.Certainty;
 
 /** A unit's card for the reader at a terminal. What rests on memory says so on its line. */
 public final class UnitCardText {
@@ -35,12 +37,18 @@ public final class UnitCardText {
 
     private void reading(Column page, OrganizationReading reading) {
         switch (reading.outcome()) {
-            case FOUND -> page.paragraph("", reading.meaning(), ink::bold);
+            case FOUND -> {
+                page.paragraph("", reading.meaning(), ink::bold);
+                if (reading.certainty() == Certainty.DOUBTFUL) {
+                    page.paragraph(
+                            "  ! ", "Read with a doubt: look at the line again before you rest on it.", ink::doubt);
+                }
+            }
             case PARENT_ONLY ->
                 page.paragraph(
                         "", reading.meaning() + ": the larger unit is in our tables, the smaller is not.", ink::bold);
             case AMBIGUOUS -> {
-                page.paragraph("", "Several units answer to this, and nothing typed decides:", ink::bold);
+                page.paragraph("", candidates(reading), ink::bold);
                 reading.candidates().forEach(unit -> page.paragraph("  - ", unit.name()));
             }
             case NOT_IN_TABLES -> page.paragraph("", reading.meaning() + ": not in our tables.", ink::bold);
@@ -52,6 +60,13 @@ public final class UnitCardText {
         if (!reading.unread().isEmpty()) {
             page.paragraph("  unread: ", String.join(" ", reading.unread()), ink::doubt);
         }
+    }
+
+    private static String candidates(OrganizationReading reading) {
+        return reading.candidates().size() == 1
+                ? reading.meaning()
+                        + ": no arm is typed; of our tables only this unit could be meant, and others bore the number:"
+                : "Several units answer to this, and nothing typed decides:";
     }
 
     private void card(Column page, UnitCard card) {
@@ -85,7 +100,10 @@ public final class UnitCardText {
             dated(words, "returned", history.returned());
             dated(words, "inactivated", history.inactivated());
             page.paragraph(
-                    "  ", words.toString().strip() + doubt(history.provenance().grade()));
+                    "  ",
+                    words.toString().strip()
+                            + (history.unit().equals(unit.id()) ? "" : " [of the " + name(card, history.unit()) + "]")
+                            + doubt(history.provenance().grade()));
         });
         section(
                 page,
@@ -97,7 +115,7 @@ public final class UnitCardText {
         section(
                 page,
                 "ASSAULTS",
-                card.assaults(),
+                withoutRepeats(card.assaults()),
                 held -> held.row().place() + span(held.row().when()) + ", "
                         + held.row().means().name().toLowerCase(Locale.ROOT));
         section(page, "CITATIONS", card.citations(), UnitCardText::award);
@@ -121,6 +139,18 @@ public final class UnitCardText {
                         "Credit belongs to the unit; that a man was there must be shown for the man. Lines from memory suggest"
                                 + " and never decide.",
                         ink::dim);
+    }
+
+    /** A landing that the unit holds itself is not told again of the larger unit. */
+    private static List<Held<UnitAssault>> withoutRepeats(List<Held<UnitAssault>> assaults) {
+        return assaults.stream()
+                .filter(held -> !held.inherited()
+                        || assaults.stream()
+                                .noneMatch(own -> !own.inherited()
+                                        && own.row().place().equals(held.row().place())
+                                        && own.row().when().equals(held.row().when())
+                                        && own.row().means() == held.row().means()))
+                .toList();
     }
 
     private interface Words<T> {

@@ -1,6 +1,7 @@
 package org.honorsdue.reading.unit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -23,11 +24,11 @@ final class NearUnits {
 
     List<NearUnit> to(Designation designation) {
         var near = new ArrayList<NearUnit>();
-        for (Unit unit : tables.numbered(designation.number())) {
-            if (near.size() < MOST / 2) {
-                near.add(new NearUnit(unit, "the same number, another kind of unit"));
-            }
-        }
+        tables.numbered(designation.number()).stream()
+                .sorted(Comparator.comparing((Unit unit) -> shared(designation, unit))
+                        .reversed())
+                .limit(MOST / 2)
+                .forEach(unit -> near.add(new NearUnit(unit, "the same number, another kind of unit")));
         for (int number : oneSlipFrom(designation.number())) {
             for (UnitKind kind : designation.kinds()) {
                 for (Unit unit : tables.units(kind, number)) {
@@ -38,6 +39,13 @@ final class NearUnits {
             }
         }
         return near;
+    }
+
+    /** How many of the words typed the unit's title has: another hospital is nearer than a signal company. */
+    private static long shared(Designation designation, Unit unit) {
+        return Kinds.telling(designation.words()).stream()
+                .filter(word -> unit.kind().title().contains(word.title()))
+                .count();
     }
 
     /** Two neighbouring digits changed over, one digit wrong, one too few, one too many. */

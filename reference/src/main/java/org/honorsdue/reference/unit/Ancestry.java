@@ -20,10 +20,23 @@ public final class Ancestry {
     /** The usual parents are those of the fighting, not of the mobilization before it. */
     private static final DateSpan WAR_OVERSEAS = new DateSpan(LocalDate.of(1942, 8, 1), LocalDate.of(1946, 12, 31));
 
+    /** An attachment shorter than this changed neither the insigne nor the ship home. */
+    private static final int PASSING_DAYS = 120;
+
     private final UnitTables tables;
 
     public Ancestry(UnitTables tables) {
         this.tables = tables;
+    }
+
+    /** Whether a tie was an attachment of a few weeks; credit by date follows it, insigne and voyage do not. */
+    static boolean passing(Membership tie) {
+        if (tie.relation() != Membership.Relation.ATTACHED) {
+            return false;
+        }
+        LocalDate from = tie.when().from().map(LooseDate::earliest).orElse(LocalDate.MIN);
+        LocalDate to = tie.when().to().map(LooseDate::latest).orElse(LocalDate.MAX);
+        return from.isAfter(LocalDate.MIN) && to.isBefore(from.plusDays(PASSING_DAYS));
     }
 
     /** Every unit it ever belonged to, directly or through another. */

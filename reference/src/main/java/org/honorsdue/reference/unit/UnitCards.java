@@ -46,6 +46,8 @@ public final class UnitCards {
     private Optional<OverseasHistory> overseas(Unit unit) {
         return tables.overseas(unit.id())
                 .or(() -> ancestry.usual(unit.id()).stream()
+                        .filter(parent -> tables.parentsOf(unit.id()).stream()
+                                .noneMatch(tie -> tie.parent().equals(parent.id()) && Ancestry.passing(tie)))
                         .flatMap(parent -> tables.overseas(parent.id()).stream())
                         .findFirst());
     }

@@ -279,6 +279,7 @@ public final class UnitHistory {
             return;
         }
         tables.parentsOf(id).stream()
+                .filter(tie -> !Ancestry.passing(tie))
                 .min(Ancestry.USUAL_FIRST)
                 .ifPresent(tie -> climb(tie.parent(), with(ties, tie.provenance()), seen, step));
     }
