@@ -10,6 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -42,6 +44,8 @@ class ReadingPagesTest {
     Path folder;
 
     private record Read(int entries, int exact, int letters, int wrong) {}
+
+    private static final Map<String, GeneratedPage> DRAWN = new HashMap<>();
 
     private static Optional<PaperScanner> opened = Optional.empty();
 
@@ -129,7 +133,9 @@ class ReadingPagesTest {
     }
 
     private static GeneratedPage page(int number, Wear wear) {
-        return GeneratedPage.draw(number, TypeFace.committed("courier-prime", false), wear);
+        return DRAWN.computeIfAbsent(
+                wear + " " + number,
+                key -> GeneratedPage.draw(number, TypeFace.committed("courier-prime", false), wear));
     }
 
     @Test
