@@ -1,7 +1,12 @@
 package org.honorsdue.cli;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.honorsdue.determination.LawBook;
+import org.honorsdue.determination.law.Clause;
+import org.honorsdue.determination.law.Rule;
 import org.honorsdue.documents.findings.Column;
 import org.honorsdue.documents.findings.Ink;
 import org.honorsdue.reference.Citation;
@@ -54,26 +59,34 @@ final class LawCommand implements Callable<Integer> {
                 "  created ",
                 award.established().map(Object::toString).orElse("on a day not established here") + ", "
                         + authority(award.establishedBy()));
-        for (var role : LawClause.Role.values()) {
-            var clauses = reference.clausesOf(award.id()).stream()
-                    .filter(clause -> clause.role() == role)
-                    .toList();
-            if (!clauses.isEmpty()) {
-                page.gap().line(ink.heading(heading(role)));
-                clauses.forEach(clause -> clause(page, clause, ink));
-            }
-        }
+        var rule = new LawBook(reference).rule(award.id());
+        rule.ifPresentOrElse(
+                how -> how(page, how, ink), () -> section(page, "THE LAW", reference.clausesOf(award.id()), ink));
         return page.toString();
     }
 
-    private static String heading(LawClause.Role role) {
-        return switch (role) {
-            case CONDITION -> "CONDITIONS";
-            case EXCLUSION -> "BARS";
-            case DEVICE -> "WHAT IS WORN";
-            case LATER_LAW -> "LATER LAW";
-            case NOTE -> "TO BE KNOWN";
-        };
+    /** The rule as it is applied: each way to the award with all that it asks, then what bars it, what is worn, the rest. */
+    private static void how(Column page, Rule rule, Ink ink) {
+        for (int i = 0; i < rule.routes().size(); i++) {
+            var route = rule.routes().get(i);
+            String which = rule.routes().size() == 1 ? "" : i == 0 ? "ONE WAY: " : "OR: ";
+            String all = route.clauses().size() == 1 ? "" : " (all of these)";
+            section(
+                    page,
+                    which + route.title().toUpperCase(Locale.ROOT) + all,
+                    route.clauses().stream().map(Clause::law).toList(),
+                    ink);
+        }
+        section(page, "NOT DUE WHEN", rule.bars().stream().map(Clause::law).toList(), ink);
+        section(page, "WHAT IS WORN", rule.devices(), ink);
+        section(page, "ALSO SAID", rule.told().stream().map(told -> told.law()).toList(), ink);
+    }
+
+    private static void section(Column page, String heading, List<LawClause> clauses, Ink ink) {
+        if (!clauses.isEmpty()) {
+            page.gap().line(ink.heading(heading));
+            clauses.forEach(clause -> clause(page, clause, ink));
+        }
     }
 
     private static void clause(Column page, LawClause clause, Ink ink) {
