@@ -60,7 +60,7 @@ public record UnitSheet(OrganizationReading reading, Optional<UnitCard> card) {
         var words = new ArrayList<String>();
         words.add(tie.relation().name().toLowerCase(Locale.ROOT));
         if (!tie.when().text().isBlank()) {
-            words.add(tie.when().text());
+            words.add(tie.when().words());
         }
         grade(tie.provenance().grade()).ifPresent(words::add);
         return String.join(", ", words);
@@ -79,7 +79,7 @@ public record UnitSheet(OrganizationReading reading, Optional<UnitCard> card) {
     /** The way overseas and back, in words. */
     public static String words(OverseasHistory history) {
         var words = new ArrayList<String>();
-        history.arrived().ifPresent(day -> words.add((day + " " + history.arrivedAt()).strip()));
+        history.arrived().ifPresent(day -> words.add((day.words() + " " + history.arrivedAt()).strip()));
         add(words, "in combat", history.enteredCombat());
         add(words, "returned", history.returned());
         add(words, "inactivated", history.inactivated());
@@ -88,7 +88,7 @@ public record UnitSheet(OrganizationReading reading, Optional<UnitCard> card) {
     }
 
     private static void add(List<String> words, String what, Optional<LooseDate> date) {
-        date.ifPresent(day -> words.add(what + " " + day));
+        date.ifPresent(day -> words.add(what + " " + day.words()));
     }
 
     /** What the lines of the card rest on, each named once with how far it was read. */

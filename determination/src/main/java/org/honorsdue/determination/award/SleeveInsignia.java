@@ -240,7 +240,13 @@ final class SleeveInsignia {
     }
 
     private static void whichPatch(Dossier soldier, Tally tally) {
-        tally.count(Math.max(1, soldier.facts().every(Assignment.class).size()));
+        long known = UnitPatches.count(soldier);
+        long named = soldier.facts().every(Assignment.class).stream()
+                .map(one ->
+                        one.units().isEmpty() ? one.designation() : one.units().toString())
+                .distinct()
+                .count();
+        tally.count((int) Math.max(1, known > 0 ? known : named));
     }
 
     // Lapel button

@@ -60,7 +60,7 @@ final class TableCitation {
 
     /** A battalion and its regiment cited for the same days hold one citation. */
     private static String action(UnitClaim<UnitAward> claim) {
-        var when = claim.held().row().when().text();
+        var when = claim.held().row().when().words();
         return when.isEmpty() ? claim.held().row().action() : when;
     }
 }

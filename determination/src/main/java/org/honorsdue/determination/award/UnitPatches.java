@@ -26,6 +26,14 @@ final class UnitPatches {
                 : Answer.met(() -> words(last), basis);
     }
 
+    /** How many different insignia his units give him. */
+    static long count(Dossier soldier) {
+        return SoldierUnits.of(soldier).patches().stream()
+                .map(patch -> patch.held().holder().id())
+                .distinct()
+                .count();
+    }
+
     static void told(Dossier soldier, Tally tally, LawClause current, LawClause former) {
         var patches = SoldierUnits.of(soldier).patches();
         for (var patch : patches) {

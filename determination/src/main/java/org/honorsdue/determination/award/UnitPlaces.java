@@ -55,7 +55,7 @@ final class UnitPlaces {
             words.append(words.isEmpty() ? " (" : "; ")
                     .append(claim.held().holder().name())
                     .append(", ")
-                    .append(claim.held().row().when().text())
+                    .append(claim.held().row().when().words())
                     .append(": ")
                     .append(claim.held().row().place())
                     .append(claim.fromMemory() ? ", from memory" : "");

@@ -44,7 +44,7 @@ final class Presence {
     static Answer inAction(Dossier soldier, Stint stint, Held<UnitAward> held, UnitHistory history) {
         UnitAward award = held.row();
         String action = held.holder().name() + ": " + award.action()
-                + dated(award.when().text());
+                + dated(award.when().words());
         if (held.reach() == Held.Reach.A_PART) {
             String part = award.parts().isEmpty() || award.parts().get(0).id().equals("elements")
                     ? "the part of it that the order names"
@@ -111,7 +111,7 @@ final class Presence {
                 .formatted(
                         held.holder().name(),
                         assault.place(),
-                        dated(assault.when().text()));
+                        dated(assault.when().words()));
         if (held.reach() == Held.Reach.A_PART || assault.reach() == UnitAssault.Reach.PART) {
             return Answer.open(
                     FactKind.ASSAULT,

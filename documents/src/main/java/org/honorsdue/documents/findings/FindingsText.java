@@ -227,7 +227,7 @@ public final class FindingsText {
         int shown = 0;
         for (var set : need.settledBy()) {
             if (shown == 3) {
-                page.line("        (%d other ways; --format json lists them)"
+                page.line("        (%d more; --format json lists them)"
                         .formatted(need.settledBy().size() - shown));
                 break;
             }

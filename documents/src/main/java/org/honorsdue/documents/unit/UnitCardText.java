@@ -88,14 +88,16 @@ public final class UnitCardText {
                             + parent.relation().name().toLowerCase(Locale.ROOT)
                             + (parent.when().text().isBlank()
                                     ? ""
-                                    : ", " + parent.when().text()) + ")"
+                                    : ", " + parent.when().words()) + ")"
                             + doubt(parent.provenance().grade()));
         }
         card.overseas().ifPresent(history -> {
             var words = new StringBuilder();
             history.arrived()
-                    .ifPresent(day ->
-                            words.append("overseas ").append(day).append(' ').append(history.arrivedAt()));
+                    .ifPresent(day -> words.append("overseas ")
+                            .append(day.words())
+                            .append(' ')
+                            .append(history.arrivedAt()));
             dated(words, "in combat", history.enteredCombat());
             dated(words, "returned", history.returned());
             dated(words, "inactivated", history.inactivated());
@@ -195,11 +197,11 @@ public final class UnitCardText {
         date.ifPresent(day -> words.append(words.length() == 0 ? "" : "; ")
                 .append(what)
                 .append(' ')
-                .append(day));
+                .append(day.words()));
     }
 
     private static String span(LooseSpan span) {
-        return span.text().isBlank() ? "" : ", " + span.text();
+        return span.text().isBlank() ? "" : ", " + span.words();
     }
 
     private static String doubt(Grade grade) {

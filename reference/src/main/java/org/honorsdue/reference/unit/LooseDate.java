@@ -3,11 +3,17 @@ package org.honorsdue.reference.unit;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 
 /**
  * A date as far as a source gives it: a day, a month or a year. The true day lies between the two ends, both inclusive.
  */
 public record LooseDate(LocalDate earliest, LocalDate latest) {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter YEAR = DateTimeFormatter.ofPattern("yyyy", Locale.ENGLISH);
+
     public LooseDate {
         if (latest.isBefore(earliest)) {
             throw new IllegalArgumentException(
@@ -48,6 +54,11 @@ public record LooseDate(LocalDate earliest, LocalDate latest) {
 
     public boolean isDay() {
         return earliest.equals(latest);
+    }
+
+    /** As people write it: {@code 6 June 1944}, {@code June 1944} or {@code 1944}. */
+    public String words() {
+        return (isDay() ? DAY : earliest.getMonth() == latest.getMonth() ? MONTH : YEAR).format(earliest);
     }
 
     /** As it was written: a day, a month or a year. */

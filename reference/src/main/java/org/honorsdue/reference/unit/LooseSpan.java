@@ -2,6 +2,7 @@ package org.honorsdue.reference.unit;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Function;
 import org.honorsdue.reference.DateSpan;
 
 /** A stretch of time whose ends are known as far as a source gives them; an empty end is open. Both ends belong to it. */
@@ -40,16 +41,25 @@ public record LooseSpan(Optional<LooseDate> from, Optional<LooseDate> to) {
                 new DateSpan(from.orElseThrow().earliest(), to.orElseThrow().latest()));
     }
 
+    /** {@code 6 June 1944 to 9 June 1944}, {@code from June 1944}, {@code to 1945}, one day alone, or empty. */
+    public String words() {
+        return said(LooseDate::words);
+    }
+
     /** {@code 1944-06-06 to 1944-06-09}, {@code from 1944-06}, {@code to 1945}, one day alone, or empty. */
     public String text() {
+        return said(LooseDate::toString);
+    }
+
+    private String said(Function<LooseDate, String> as) {
         if (from.isPresent() && from.equals(to)) {
-            return from.orElseThrow().toString();
+            return as.apply(from.orElseThrow());
         }
         if (from.isPresent() && to.isPresent()) {
-            return from.orElseThrow() + " to " + to.orElseThrow();
+            return as.apply(from.orElseThrow()) + " to " + as.apply(to.orElseThrow());
         }
-        return from.map(first -> "from " + first)
-                .or(() -> to.map(last -> "to " + last))
+        return from.map(first -> "from " + as.apply(first))
+                .or(() -> to.map(last -> "to " + as.apply(last)))
                 .orElse("");
     }
 }
