@@ -52,7 +52,11 @@ final class TableCitation {
                 count++;
             }
             if (!claim.present().isMet() || claim.fromMemory()) {
-                tally.further(claim.fromMemory() ? FactKind.UNIT_CREDIT : FactKind.UNIT_PRESENCE, () -> words(claim));
+                if (claim.fromMemory()) {
+                    tally.further(FactKind.UNIT_CREDIT, () -> words(claim));
+                } else {
+                    tally.further(FactKind.UNIT_PRESENCE, () -> "the unit in the action of the " + words(claim));
+                }
             }
         }
         return count;

@@ -45,6 +45,10 @@ final class Presence {
         UnitAward award = held.row();
         String action = held.holder().name() + ": " + award.action()
                 + dated(award.when().words());
+        Optional<Answer> absent = absent(soldier, stint, award.when().widest(), action);
+        if (absent.isPresent()) {
+            return absent.orElseThrow();
+        }
         if (held.reach() == Held.Reach.A_PART) {
             String part = award.parts().isEmpty() || award.parts().get(0).id().equals("elements")
                     ? "the part of it that the order names"
@@ -112,6 +116,10 @@ final class Presence {
                         held.holder().name(),
                         assault.place(),
                         dated(assault.when().words()));
+        Optional<Answer> absent = absent(soldier, stint, assault.when().widest(), landing);
+        if (absent.isPresent()) {
+            return absent.orElseThrow();
+        }
         if (held.reach() == Held.Reach.A_PART || assault.reach() == UnitAssault.Reach.PART) {
             return Answer.open(
                     FactKind.ASSAULT,
@@ -129,6 +137,13 @@ final class Presence {
                         Optional.of(assault.campaign())))
                 .orElseGet(() -> Answer.open(
                         FactKind.ASSAULT, () -> landing, stint.assignment().basis()));
+    }
+
+    /** That he was elsewhere all the while, which settles it whichever part the order names. */
+    private static Optional<Answer> absent(Dossier soldier, Stint stint, Optional<DateSpan> days, String what) {
+        return days.map(span -> during(
+                        soldier, stint, span.first().toEpochDay(), span.last().toEpochDay(), what, Optional.empty()))
+                .filter(Answer::isNotMet);
     }
 
     /** Whether he was there on some day of the span; the campaign is found by the days. */

@@ -70,6 +70,22 @@ class UnitCreditTest {
     }
 
     @Test
+    void a_replacement_who_arrived_in_december_is_not_asked_about_the_landing_in_june() {
+        var finding = Case.enlisted("1944-05-01", "1945-11-20")
+                .overseas("ETO", "1944-12-02", "1944-12-14", "1945-08-12", "1945-08-20")
+                .without(Entry.BATTLES_AND_CAMPAIGNS)
+                .and(unit(
+                        "Co K 16th Inf",
+                        "infantry-regiment-16/company-k",
+                        "infantry-regiment-16",
+                        "infantry-division-1"))
+                .on(EAME);
+        org.assertj.core.api.Assertions.assertThat(finding.needs())
+                .isNotEmpty()
+                .noneMatch(need -> need.question().contains("Omaha Beach"));
+    }
+
+    @Test
     void a_replacement_who_arrived_in_december_is_given_no_star_for_normandy() {
         var finding = Case.enlisted("1944-05-01", "1945-11-20")
                 .overseas("ETO", "1944-12-02", "1944-12-14", "1945-08-12", "1945-08-19")
