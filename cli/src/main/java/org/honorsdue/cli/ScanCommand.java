@@ -32,11 +32,13 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         header = "A photograph or PDF of a paper to a casefile for review.",
         description = {
-            "Reads photographs, scans or a PDF of one soldier's papers into a casefile for review, with how sure it is",
-            "beside each entry. Compare every figure with the paper before you rely on it. Nothing leaves this machine.",
+            "Reads photographs, scans or a PDF of one soldier's papers into a casefile",
+            "for review, with how sure it is beside each entry. Compare every figure with",
+            "the paper before you rely on it. Nothing leaves this machine.",
             "",
-            "Given a folder, it reads every picture in it into a casefile of its own. Stopped (Ctrl-C) and started again,",
-            "it goes on where it was; a casefile that you have corrected is never written over."
+            "Given a folder, it reads every picture in it into a casefile of its own.",
+            "Stopped (Ctrl-C) and started again, it goes on where it was; a casefile that",
+            "you have corrected is never written over."
         })
 final class ScanCommand implements Callable<Integer> {
     @Spec
