@@ -86,6 +86,22 @@ class PublishedUnitsTest {
             field-artillery-battalion-5 | parent | infantry-division-1 | Army Almanac (1950), component elements
             infantry-regiment-161 | parent | infantry-division-25 | Army Almanac (1950), component elements
             infantry-regiment-165 | parent | infantry-division-27 | Army Almanac (1950), component elements
+            bombardment-group-450 | cited | 1944-02-25 | Maurer, Air Force Combat Units of World War II (1961)
+            bombardment-group-44 | cited | 1943-05-14 | Maurer, Air Force Combat Units of World War II (1961)
+            bombardment-group-305 | cited | 1943-04-04 | Maurer, Air Force Combat Units of World War II (1961)
+            bombardment-group-96 | cited | 1944-04-09 | Maurer, Air Force Combat Units of World War II (1961)
+            bombardment-group-310 | cited | 1945-03-10 | Maurer, Air Force Combat Units of World War II (1961)
+            bombardment-group-417 | cited | 1944-12-30 to 1945-01-02 | Maurer, Air Force Combat Units of World War II (1961)
+            bombardment-group-417 | campaigns | New Guinea; Leyte; Luzon; Southern Philippines | Maurer, Air Force Combat Units of World War II (1961)
+            fighter-group-80 | cited | 1944-03-27 | Maurer, Air Force Combat Units of World War II (1961)
+            fighter-group-56 | cited | 1944-02-20 to 1944-03-09 | Maurer, Air Force Combat Units of World War II (1961)
+            fighter-group-4 | cited | 1944-03-05 to 1944-04-24 | Maurer, Air Force Combat Units of World War II (1961)
+            fighter-group-406 | cited | 1944-12-23 to 1944-12-27 | Maurer, Air Force Combat Units of World War II (1961)
+            fighter-group-353 | cited | 1944-09-17 to 1944-09-23 | Maurer, Air Force Combat Units of World War II (1961)
+            troop-carrier-group-317 | cited | 1945-02-16 to 1945-02-17 | Maurer, Air Force Combat Units of World War II (1961)
+            bombardment-group-43 | cited | 1943-03-02 to 1943-03-04 | WD GO 76, 1945, citation
+            bombardment-group-376 | cited | 1942-05 to 1943-08-17 | WD GO 23, 1944, citation
+            bombardment-group-16 | cited | 1945-07-29 to 1945-08-06 | Twentieth Air Force GO 13, 23 Jan 1946, citation
             tank-battalion-761 | cited | 1944-10-31 to 1945-05-06 | DA GO 5, 10 Apr 1978
             parachute-infantry-regiment-507 | cited | 1944-06-06 to 1944-06-09 | First Army GO 46, 10 Aug 1944, citation
             infantry-regiment-350 | cited | 1944-09-27 to 1944-10-03 | WD GO 10, 1945, citation
