@@ -1,5 +1,6 @@
 package org.honorsdue.documents.unit;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -112,8 +113,8 @@ public final class UnitCardText {
                 "CAMPAIGNS",
                 card.campaigns(),
                 held -> held.row().campaign().name() + ", "
-                        + held.row().campaign().ground().first() + " to "
-                        + held.row().campaign().ground().last());
+                        + day(held.row().campaign().ground().first()) + " to "
+                        + day(held.row().campaign().ground().last()));
         section(
                 page,
                 "ASSAULTS",
@@ -198,6 +199,10 @@ public final class UnitCardText {
                 .append(what)
                 .append(' ')
                 .append(day.words()));
+    }
+
+    private static String day(LocalDate day) {
+        return new LooseDate(day, day).words();
     }
 
     private static String span(LooseSpan span) {
