@@ -29,6 +29,7 @@ public record Review(int paper, String picture, Map<Entry, Item> items) {
      * @param confidence 0 to 1
      * @param says why a person should look
      * @param box left, top, width and height on the upright picture, in its pixels
+     * @param inDoubt whether the reading itself is in doubt; else figures stand there, which are never taken unseen
      * @param seen whether a person looked and found it right as it was read
      */
     public record Item(
@@ -37,6 +38,7 @@ public record Review(int paper, String picture, Map<Entry, Item> items) {
             List<String> says,
             List<String> alternatives,
             List<Integer> box,
+            boolean inDoubt,
             boolean seen) {
         public Item {
             says = List.copyOf(says);
@@ -60,6 +62,7 @@ public record Review(int paper, String picture, Map<Entry, Item> items) {
                                         (int) read.crop().y(),
                                         (int) read.crop().width(),
                                         (int) read.crop().height()),
+                                read.inDoubt(),
                                 false)));
         return new Review(paper, picture, items);
     }
@@ -70,7 +73,8 @@ public record Review(int paper, String picture, Map<Entry, Item> items) {
         marked.putAll(items);
         marked.computeIfPresent(
                 entry,
-                (key, item) -> new Item(item.read, item.confidence, item.says, item.alternatives, item.box, true));
+                (key, item) -> new Item(
+                        item.read, item.confidence, item.says, item.alternatives, item.box, item.inDoubt, true));
         return new Review(paper, picture, marked);
     }
 
@@ -86,6 +90,7 @@ public record Review(int paper, String picture, Map<Entry, Item> items) {
             item.says.forEach(node.putArray("says")::add);
             item.alternatives.forEach(node.putArray("alternatives")::add);
             item.box.forEach(node.putArray("box")::add);
+            node.put("in_doubt", item.inDoubt);
             node.put("seen", item.seen);
         });
         return root.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8);
@@ -107,6 +112,7 @@ public record Review(int paper, String picture, Map<Entry, Item> items) {
                                         texts(node.path("says")),
                                         texts(node.path("alternatives")),
                                         numbers(node.path("box")),
+                                        node.path("in_doubt").asBoolean(),
                                         node.path("seen").asBoolean())));
             }
             return Optional.of(

@@ -57,12 +57,24 @@ public record Sheet(int number, Paper paper, List<Line> lines, Optional<String> 
                     .orElse(false);
         }
 
+        /** What the entry looks like while it waits for a look; the doubtful ones are looked at first. */
+        public String waits() {
+            return !unseen()
+                    ? ""
+                    : item.filter(Review.Item::inDoubt).isPresent() ? "unseen-yet in-doubt" : "unseen-yet";
+        }
+
         /** Where the entry stands on the upright picture: left, top, width, height; or nothing. */
         public String place() {
             return item.map(read -> String.join(
                             ",", read.box().stream().map(String::valueOf).toList()))
                     .orElse("");
         }
+    }
+
+    /** How many of them because the reading itself is in doubt. */
+    public long inDoubt() {
+        return lines.stream().filter(line -> line.waits().endsWith("in-doubt")).count();
     }
 
     /** How many entries want a look beside the picture. */

@@ -438,7 +438,7 @@ const show = (seen) => {
 // What the machine read with a doubt wants a person's look, one entry after the other.
 const lookedAt = (entry) => {
   if (!entry.classList.contains("unseen-yet")) return;
-  entry.classList.remove("unseen-yet");
+  entry.classList.remove("unseen-yet", "in-doubt");
   one(".machine", entry)?.remove();
   const left = all(".unseen-yet", desk).length;
   const count = one("#to-see-count");
@@ -447,7 +447,8 @@ const lookedAt = (entry) => {
 };
 
 const nextToSee = (after) => {
-  const waiting = all(".unseen-yet", desk).filter(shown);
+  const inDoubt = all(".unseen-yet.in-doubt", desk).filter(shown);
+  const waiting = inDoubt.length ? inDoubt : all(".unseen-yet", desk).filter(shown);
   const next = waiting.find((entry) => after && after.compareDocumentPosition(entry) & Node.DOCUMENT_POSITION_FOLLOWING) || waiting[0];
   if (next) fieldOf(next).focus();
   return Boolean(next);
