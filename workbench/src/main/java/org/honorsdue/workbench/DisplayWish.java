@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.honorsdue.insignia.badge.EnlistedGrade;
 import org.honorsdue.insignia.display.Addition;
 import org.honorsdue.insignia.display.CaseWish;
@@ -131,11 +132,8 @@ public record DisplayWish(
         var none = node.putArray("out");
         out.forEach(none::add);
         var places = node.putObject("moved");
-        moved.keySet().stream()
-                .sorted()
-                .forEach(id -> places.putObject(id)
-                        .put("x", moved.get(id).x())
-                        .put("y", moved.get(id).y()));
+        new TreeMap<>(moved)
+                .forEach((id, place) -> places.putObject(id).put("x", place.x()).put("y", place.y()));
         return node.toString();
     }
 

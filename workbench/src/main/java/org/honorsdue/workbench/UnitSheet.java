@@ -1,15 +1,12 @@
 package org.honorsdue.workbench;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import org.honorsdue.reading.unit.OrganizationReader;
 import org.honorsdue.reading.unit.OrganizationReading;
 import org.honorsdue.reference.Grade;
-import org.honorsdue.reference.Provenance;
 import org.honorsdue.reference.unit.Held;
 import org.honorsdue.reference.unit.LooseDate;
 import org.honorsdue.reference.unit.Membership;
@@ -91,25 +88,13 @@ public record UnitSheet(OrganizationReading reading, Optional<UnitCard> card) {
         date.ifPresent(day -> words.add(what + " " + day.words()));
     }
 
-    /** What the lines of the card rest on, each named once with how far it was read. */
-    public Set<String> sources() {
-        var sources = new LinkedHashSet<String>();
-        card.ifPresent(one -> {
-            add(sources, one.unit().provenance());
-            one.parents().forEach(tie -> add(sources, tie.provenance()));
-            for (var rows : List.of(one.campaigns(), one.assaults(), one.awards(), one.whereabouts())) {
-                rows.forEach(held -> held.restsOn().forEach(rests -> add(sources, rests)));
-            }
-            one.overseas().ifPresent(history -> add(sources, history.provenance()));
-            one.patch().ifPresent(patch -> patch.restsOn().forEach(rests -> add(sources, rests)));
-        });
-        return sources;
-    }
-
-    private static void add(Set<String> sources, Provenance provenance) {
-        if (provenance.grade() != Grade.MEMORY) {
-            sources.add(provenance.source()
-                    + grade(provenance.grade()).map(words -> " (" + words + ")").orElse(""));
-        }
+    /** What the lines of the card were read in, each publication once with how far it was read. */
+    public List<String> sources() {
+        return card.stream()
+                .flatMap(one -> one.sources().stream())
+                .map(source -> source.source()
+                        + grade(source.grade()).map(words -> " (" + words + ")").orElse(""))
+                .distinct()
+                .toList();
     }
 }

@@ -132,6 +132,13 @@ public final class UnitCardText {
             page.gap().line(ink.heading("SLEEVE INSIGNIA"));
             page.paragraph("  ", patch.row().description() + holder(patch) + doubt(patch.grade()));
         });
+        if (!card.sources().isEmpty()) {
+            page.gap().line(ink.heading("READ IN"));
+            card.sources().stream()
+                    .map(source -> source.source() + doubt(source.grade()))
+                    .distinct()
+                    .forEach(source -> page.paragraph("  - ", source, ink::dim));
+        }
         if (!card.sameNumber().isEmpty()) {
             page.gap().line(ink.heading("OTHER UNITS OF THAT NUMBER"));
             page.paragraph("  ", card.sameNumber().stream().map(Unit::name).collect(Collectors.joining("; ")));

@@ -1,7 +1,10 @@
 package org.honorsdue.reference.unit;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import org.honorsdue.reference.Grade;
+import org.honorsdue.reference.Provenance;
 import org.honorsdue.reference.unit.UnitHistory.Credited;
 
 /**
@@ -38,6 +41,20 @@ public record UnitCard(
         awards = List.copyOf(awards);
         whereabouts = List.copyOf(whereabouts);
         sameNumber = List.copyOf(sameNumber);
+    }
+
+    /** The publications its lines were read in, each once, in the order of the card. What rests on memory has none. */
+    public List<Provenance> sources() {
+        var sources = new LinkedHashSet<Provenance>();
+        sources.add(unit.provenance());
+        parents.forEach(tie -> sources.add(tie.provenance()));
+        overseas.ifPresent(history -> sources.add(history.provenance()));
+        for (var rows : List.of(campaigns, assaults, awards, whereabouts)) {
+            rows.forEach(held -> sources.addAll(held.restsOn()));
+        }
+        patch.ifPresent(held -> sources.addAll(held.restsOn()));
+        sources.removeIf(source -> source.grade() == Grade.MEMORY);
+        return List.copyOf(sources);
     }
 
     /** Citations of the United States. */
