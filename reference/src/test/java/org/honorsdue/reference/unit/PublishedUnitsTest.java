@@ -102,6 +102,12 @@ class PublishedUnitsTest {
             bombardment-group-43 | cited | 1943-03-02 to 1943-03-04 | WD GO 76, 1945, citation
             bombardment-group-376 | cited | 1942-05 to 1943-08-17 | WD GO 23, 1944, citation
             bombardment-group-16 | cited | 1945-07-29 to 1945-08-06 | Twentieth Air Force GO 13, 23 Jan 1946, citation
+            infantry-regiment-313 | award | french-fourragere | Decision 48, 16 Aug 1949, of the French Minister of National Defense
+            infantry-regiment-16 | award | french-croix-de-guerre | DA GO 43, 1950, Decision 279
+            tank-battalion-745 | award | belgian-fourragere | 1st Infantry Division GO 203, 18 Dec 1945
+            armored-infantry-regiment-36 | award | belgian-fourragere | DA GO 43, 1950, Decree 1330
+            infantry-regiment-424 | award | belgian-fourragere | Decree 7253, 13 Jul 1950
+            fighter-group-332 | cited | 1945-03-24 | Maurer, Air Force Combat Units of World War II (1961)
             tank-battalion-761 | cited | 1944-10-31 to 1945-05-06 | DA GO 5, 10 Apr 1978
             parachute-infantry-regiment-507 | cited | 1944-06-06 to 1944-06-09 | First Army GO 46, 10 Aug 1944, citation
             infantry-regiment-350 | cited | 1944-09-27 to 1944-10-03 | WD GO 10, 1945, citation
