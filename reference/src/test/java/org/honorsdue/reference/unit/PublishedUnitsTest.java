@@ -108,6 +108,9 @@ class PublishedUnitsTest {
             armored-infantry-regiment-36 | award | belgian-fourragere | DA GO 43, 1950, Decree 1330
             infantry-regiment-424 | award | belgian-fourragere | Decree 7253, 13 Jul 1950
             fighter-group-332 | cited | 1945-03-24 | Maurer, Air Force Combat Units of World War II (1961)
+            fighter-group-82 | cited | 1943-08-25 | Maurer, Air Force Combat Units of World War II (1961)
+            fighter-group-404 | cited | 1944-09-10 | Maurer, Air Force Combat Units of World War II (1961)
+            parachute-infantry-regiment-504 | cited | 1945-04-06 to 1945-04-07 | citation of Company A, 504th Parachute Infantry
             tank-battalion-761 | cited | 1944-10-31 to 1945-05-06 | DA GO 5, 10 Apr 1978
             parachute-infantry-regiment-507 | cited | 1944-06-06 to 1944-06-09 | First Army GO 46, 10 Aug 1944, citation
             infantry-regiment-350 | cited | 1944-09-27 to 1944-10-03 | WD GO 10, 1945, citation
