@@ -116,6 +116,8 @@ class PublishedUnitsTest {
             bombardment-group-320 | cited | 1945-03-15 | Maurer, Air Force Combat Units of World War II (1961)
             fighter-group-371 | cited | 1945-03-15 to 1945-03-21 | Maurer, Air Force Combat Units of World War II (1961)
             bombardment-group-47 | cited | 1943-02-22 | Twelfth Air Force GO 277, 23 Dec 1944, citation
+            bombardment-group-7 | cited | 1945-03-19 | Tenth Air Force GO 201, 5 May 1945, citation
+            bombardment-group-100 | cited | 1943-08-17 | Maurer, Air Force Combat Units of World War II (1961)
             tank-battalion-761 | cited | 1944-10-31 to 1945-05-06 | DA GO 5, 10 Apr 1978
             parachute-infantry-regiment-507 | cited | 1944-06-06 to 1944-06-09 | First Army GO 46, 10 Aug 1944, citation
             infantry-regiment-350 | cited | 1944-09-27 to 1944-10-03 | WD GO 10, 1945, citation
