@@ -61,7 +61,7 @@ final class Totals {
             int part = daysAttached ? 2 : part(after);
             if (daysAttached) {
                 parts[2] = piece.number();
-                named.add(piece.take(piece.number() + " days"));
+                named.add(piece.take(part(2, piece.number())));
             } else if (part >= 0) {
                 if (parts[part] >= 0 || part == 0 && !named.isEmpty()) {
                     finishNamed();
@@ -153,6 +153,7 @@ final class Totals {
     }
 
     private static String part(int index, int number) {
-        return number + (index == 0 ? " years" : index == 1 ? " months" : " days");
+        String unit = index == 0 ? "year" : index == 1 ? "month" : "day";
+        return number + " " + unit + (number == 1 ? "" : "s");
     }
 }
