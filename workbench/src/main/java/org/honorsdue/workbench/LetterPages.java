@@ -73,6 +73,7 @@ final class LetterPages {
         String name = asked.form("paper").orElse("");
         var relation = asked.form("relation").flatMap(Relation::ofId).orElse(Relation.NOT_STATED);
         var masking = asked.form("private").isPresent() ? Masking.PRIVATE : Masking.SHARED;
+        var sheet = asked.form("sheet").flatMap(Sheet::ofId).orElse(Sheet.LETTER);
         var wanted = papers(study, relation, masking).stream()
                 .filter(page -> name.equals("all") || page.name().equals(name))
                 .toList();
@@ -85,7 +86,7 @@ final class LetterPages {
                     .keepLetter(
                             asked.id(),
                             title.length() > LONGEST_KIND ? title.substring(0, LONGEST_KIND) : title,
-                            new HtmlPage(Sheet.LETTER).write(page));
+                            new HtmlPage(sheet).write(page));
         }
         request.redirect("/cases/" + asked.id() + "/letters#kept", HttpStatus.SEE_OTHER);
     }

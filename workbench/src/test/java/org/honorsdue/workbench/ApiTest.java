@@ -10,6 +10,7 @@ import java.net.URI;
 import java.net.http.HttpRequest;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
+import org.honorsdue.documents.pdf.Sheet;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -31,6 +32,19 @@ class ApiTest {
     private static String demo(String name) throws IOException {
         try (var stream = Workbench.class.getResourceAsStream("demo/" + name + ".yaml")) {
             return new String(Objects.requireNonNull(stream).readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    @Test
+    void papers_are_made_for_the_sheet_that_was_asked_for() {
+        try (var room = Room.open()) {
+            String folder = room.tour("Fairweather");
+            room.post(folder + "/letters", "application/x-www-form-urlencoded", "paper=records-request&sheet=a4");
+            String page = room.get(folder + "/letters").body();
+            var kept = java.util.regex.Pattern.compile(folder + "/letters/[0-9a-f-]+")
+                    .matcher(page);
+            assertThat(kept.find()).isTrue();
+            assertThat(room.get(kept.group()).body()).contains("size: " + Sheet.A4.css());
         }
     }
 
