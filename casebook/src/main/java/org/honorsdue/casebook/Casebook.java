@@ -37,6 +37,9 @@ public final class Casebook implements AutoCloseable {
     /** Saves of the same kind by the same person within this time count as one change, so that typing is one revision. */
     private static final Duration ONE_CHANGE = Duration.ofMinutes(2);
 
+    /** How the media types of what the program keeps for itself begin. */
+    private static final String OWN_KIND = "application/vnd.honors-due.";
+
     private final Jdbi database;
     private final Optional<HikariDataSource> pool;
     private final Clock clock;
@@ -365,6 +368,25 @@ public final class Casebook implements AutoCloseable {
             insertAttachment(handle, caseId, attachment, content);
         });
         return attachment;
+    }
+
+    /**
+     * Writes what the program itself keeps beside a picture anew, in one step; what a person handed in is never written
+     * over.
+     *
+     * @throws IllegalArgumentException for a picture or a document somebody handed in
+     */
+    public void rewrite(String caseId, Attachment attachment, byte[] content) {
+        if (!attachment.mediaType().startsWith(OWN_KIND)) {
+            throw new IllegalArgumentException("\"%s\" was handed in and stays as it is.".formatted(attachment.name()));
+        }
+        database.useHandle(handle -> handle.execute(
+                "update case_attachment set content = ?, sha256 = ?, bytes = ? where case_id = ? and id = ?",
+                content,
+                sha256(content),
+                content.length,
+                caseId,
+                attachment.id()));
     }
 
     static void insertAttachment(Handle handle, String caseId, Attachment attachment, byte[] content) {

@@ -97,6 +97,22 @@ abstract class CasebookContract {
     }
 
     @Test
+    void what_was_handed_in_is_never_written_over_and_what_the_program_keeps_beside_it_is_written_anew() {
+        var kept = casebook().create(content("A", "one"), List.of(), WHO);
+        var picture = casebook().attach(kept.id(), "paper.png", "image/png", new byte[] {1, 2});
+        assertThatThrownBy(() -> casebook().rewrite(kept.id(), picture, new byte[] {3}))
+                .isInstanceOf(IllegalArgumentException.class);
+        var reading =
+                casebook().attach(kept.id(), "reading", "application/vnd.honors-due.reading+json", new byte[] {4});
+        casebook().rewrite(kept.id(), reading, new byte[] {5, 6});
+        assertThat(casebook().attachmentContent(kept.id(), picture.id())).contains(new byte[] {1, 2});
+        assertThat(casebook().attachmentContent(kept.id(), reading.id())).contains(new byte[] {5, 6});
+        assertThat(casebook().attachments(kept.id()))
+                .extracting(Attachment::bytes)
+                .containsExactlyInAnyOrder(2, 2);
+    }
+
+    @Test
     void a_save_that_changes_nothing_makes_no_revision() {
         var kept = casebook().create(content("A", "one"), List.of(), WHO);
         assertThat(casebook()

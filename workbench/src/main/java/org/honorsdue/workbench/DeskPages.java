@@ -114,14 +114,11 @@ final class DeskPages {
                         .flatMap(Review::read)
                         .filter(one -> one.paper() == number);
                 if (review.isPresent()) {
-                    // The new one first: should the machine stop between the two, the later one counts.
                     desk.casebook()
-                            .attach(
+                            .rewrite(
                                     asked.id(),
-                                    attachment.name(),
-                                    Review.MEDIA_TYPE,
+                                    attachment,
                                     review.get().withSeen(entry).write());
-                    desk.casebook().removeAttachment(asked.id(), attachment.id());
                 }
             }
         }
