@@ -138,6 +138,8 @@ class PublishedUnitsTest {
             infantry-regiment-398 | cited | 1945-04-03 to 1945-04-12 | WD GO 11, 1946, citation
             infantry-regiment-162 | cited | 1943-06-29 to 1943-09-12 | WD GO 57, 16 Jul 1945
             armored-regiment-32 | cited | 1944-09-03 to 1944-09-04 | 3rd Armored Division GO 85, 2 Jul 1945
+            bombardment-group-6 | cited | 1945-05-25 | citation of the 6th Bombardment Group
+            bombardment-group-39 | cited | 1945-05-23 to 1945-05-29 | Twentieth Air Force GO 13, 23 Jan 1946, citation
             bombardment-group-498 | cited | 1944-12-13 | Twentieth Air Force GO 106, 13 Nov 1945
             infantry-regiment-415 | award | distinguished-unit-citation | Army Ground Forces fact sheet, 104th Infantry Division
             airborne-division-101 | award | distinguished-unit-citation | citation for Bastogne, unit list
