@@ -43,6 +43,13 @@ class UnitCardTextTest {
                 .doesNotContain("CAMPAIGNS");
     }
 
+    /** DA GO 43, 1950, lists the battalion under its division; the tables hold a row for each. */
+    @Test
+    void tells_a_foreign_award_of_the_unit_and_of_its_division_once() {
+        assertThat(card("Btry B 391st AFA Bn").split("Belgian fourragere 1940", -1))
+                .hasSize(2);
+    }
+
     @Test
     void names_no_publication_for_what_rests_on_memory_alone() {
         var unit = TABLES.units().stream()

@@ -36,11 +36,27 @@ public final class UnitCards {
                 ancestry.usual(id.toString()),
                 history.campaigns(id.toString()),
                 history.assaults(id.toString()),
-                history.awards(id.toString()),
+                awards(id.toString()),
                 history.whereabouts(id.toString()),
                 overseas(unit),
                 history.patch(id.toString()),
                 sameNumber(unit));
+    }
+
+    /** A foreign award that lists name for the unit and for its division alike is told once, in the unit's own row. */
+    private List<Held<UnitAward>> awards(String id) {
+        var all = history.awards(id);
+        return all.stream()
+                .filter(held -> !held.inherited()
+                        || all.stream().noneMatch(own -> !own.inherited() && isSameDecree(own.row(), held.row())))
+                .toList();
+    }
+
+    private static boolean isSameDecree(UnitAward one, UnitAward other) {
+        return one.award().foreign()
+                && one.award() == other.award()
+                && one.action().equals(other.action())
+                && one.when().equals(other.when());
     }
 
     private Optional<OverseasHistory> overseas(Unit unit) {
