@@ -32,7 +32,6 @@ final class InUse implements AutoCloseable {
             mark.tryLock(0, 1, true);
         } catch (OverlappingFileLockException thisProcessHasIt) {
             // Another casebook of this process on the same file holds the mark already.
-            return new InUse(mark);
         }
         return new InUse(mark);
     }

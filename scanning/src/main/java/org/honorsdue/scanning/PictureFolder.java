@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -163,9 +162,7 @@ public final class PictureFolder {
         var lines = new ArrayList<String>();
         state.forEach((name, done) ->
                 lines.add(done.digest + "\t" + done.result + "\t" + done.casefile + "\t" + name.replace('\n', ' ')));
-        var aside = output.resolve(STATE + ".part");
-        Files.write(aside, lines, StandardCharsets.UTF_8);
-        Files.move(aside, output.resolve(STATE), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        CasefileForReview.write(String.join("\n", lines) + "\n", output.resolve(STATE));
     }
 
     private static String digest(Path file) throws IOException {

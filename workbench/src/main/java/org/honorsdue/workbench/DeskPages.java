@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -71,14 +72,7 @@ final class DeskPages {
 
     private List<Sheet> sheets(Study study, List<Attachment> attachments) {
         var reviews = new HashMap<Integer, Review>();
-        for (var attachment : attachments) {
-            if (attachment.mediaType().equals(Review.MEDIA_TYPE)) {
-                desk.casebook()
-                        .attachmentContent(study.kept().id(), attachment.id())
-                        .flatMap(Review::read)
-                        .ifPresent(review -> reviews.put(review.paper(), review));
-            }
-        }
+        reviews(study.kept().id(), attachments).values().forEach(review -> reviews.put(review.paper(), review));
         var sheets = new ArrayList<Sheet>();
         for (int i = 0; i < study.casefile().papers().size(); i++) {
             var paper = study.casefile().papers().get(i);
@@ -100,6 +94,20 @@ final class DeskPages {
         return sheets;
     }
 
+    /** What the readings of pictures left to look at, in the order in which they were made. */
+    private Map<Attachment, Review> reviews(String caseId, List<Attachment> attachments) {
+        var reviews = new LinkedHashMap<Attachment, Review>();
+        for (var attachment : attachments) {
+            if (attachment.mediaType().equals(Review.MEDIA_TYPE)) {
+                desk.casebook()
+                        .attachmentContent(caseId, attachment.id())
+                        .flatMap(Review::read)
+                        .ifPresent(review -> reviews.put(attachment, review));
+            }
+        }
+        return reviews;
+    }
+
     /** Keeps that a person found an entry right as the machine read it. The mark is not the casefile's: it changes no word. */
     private synchronized void seen(Context request) {
         var asked = new Asked(request);
@@ -107,21 +115,12 @@ final class DeskPages {
         var entry = asked.form("entry")
                 .flatMap(Entry::ofKey)
                 .orElseThrow(() -> new InputFault("The page named no entry. Load it again.", List.of()));
-        for (var attachment : desk.casebook().attachments(asked.id())) {
-            if (attachment.mediaType().equals(Review.MEDIA_TYPE)) {
-                var review = desk.casebook()
-                        .attachmentContent(asked.id(), attachment.id())
-                        .flatMap(Review::read)
-                        .filter(one -> one.paper() == number);
-                if (review.isPresent()) {
-                    desk.casebook()
-                            .rewrite(
-                                    asked.id(),
-                                    attachment,
-                                    review.get().withSeen(entry).write());
-                }
+        reviews(asked.id(), desk.casebook().attachments(asked.id())).forEach((attachment, review) -> {
+            if (review.paper() == number) {
+                desk.casebook()
+                        .rewrite(asked.id(), attachment, review.withSeen(entry).write());
             }
-        }
+        });
         request.status(HttpStatus.NO_CONTENT);
     }
 

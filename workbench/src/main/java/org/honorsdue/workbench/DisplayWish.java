@@ -7,9 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
-import org.honorsdue.insignia.badge.EnlistedGrade;
 import org.honorsdue.insignia.display.Addition;
 import org.honorsdue.insignia.display.CaseWish;
 import org.honorsdue.insignia.display.SoldiersSleeve;
@@ -141,11 +139,6 @@ public record DisplayWish(
         return RackStyle.standard().withPerRow(perRow == 4 ? 4 : 3).withPractice(practice);
     }
 
-    /** The chevrons that could be added; empty when his last paper gives no grade that wore them. */
-    static Optional<EnlistedGrade> chevronsOf(ServiceFacts facts) {
-        return SoldiersSleeve.chevrons(facts);
-    }
-
     /** @throws InputFault for a frame or a place that is none */
     CaseWish wish(ServiceFacts facts) {
         try {
@@ -162,7 +155,7 @@ public record DisplayWish(
                 wish = wish.adding(new Addition.DogTags());
             }
             if (chevrons) {
-                var grade = chevronsOf(facts);
+                var grade = SoldiersSleeve.chevrons(facts);
                 if (grade.isPresent()) {
                     wish = wish.adding(new Addition.Chevrons(grade.get()));
                 }

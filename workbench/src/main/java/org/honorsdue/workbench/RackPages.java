@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.honorsdue.insignia.display.CasePlan;
 import org.honorsdue.insignia.display.Piece;
 import org.honorsdue.insignia.display.Placed;
+import org.honorsdue.insignia.display.SoldiersSleeve;
 import org.honorsdue.insignia.print.CasePrint;
 import org.honorsdue.insignia.print.Paper;
 import org.honorsdue.insignia.ribbon.RibbonRack;
@@ -79,7 +80,7 @@ final class RackPages {
         parameters.put("plan", CasePlan.of(study.findings(), wish.wish(study.facts())));
         parameters.put("leftOut", leftOut(study, wish));
         parameters.put("frames", InsigniaTables.published().frames());
-        parameters.put("chevrons", DisplayWish.chevronsOf(study.facts()));
+        parameters.put("chevrons", SoldiersSleeve.chevrons(study.facts()));
         parameters.put("tour", Tour.at(study.casefile(), "rack"));
         pages.show(request, "rack.jte", parameters);
     }

@@ -7,20 +7,25 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.honorsdue.casebook.CaseLine;
 import org.honorsdue.casebook.CaseQuery;
 import org.honorsdue.casebook.SearchTerm;
 import org.honorsdue.reading.unit.OrganizationReader;
+import org.honorsdue.reference.unit.UnitCards;
+import org.honorsdue.reference.unit.UnitTables;
 
 /** The two desks of reference: units, and the law as it is held. */
 final class ReferencePages {
     private final Desk desk;
     private final Pages pages;
     private final OrganizationReader units;
+    private final UnitCards cards;
 
     ReferencePages(Desk desk, Pages pages, OrganizationReader units) {
         this.desk = desk;
         this.pages = pages;
         this.units = units;
+        this.cards = new UnitCards(UnitTables.published(), desk.reference());
     }
 
     void install(JavalinConfig config) {
@@ -36,15 +41,18 @@ final class ReferencePages {
         String words = new Asked(request).query("words").orElse("");
         var parameters = new HashMap<String, Object>();
         parameters.put("words", words);
-        parameters.put("found", words.isBlank() ? Optional.empty() : Optional.of(UnitSheet.of(units, desk, words)));
-        parameters.put("served", words.isBlank() ? List.of() : served(words));
+        var found = words.isBlank() ? Optional.<UnitSheet>empty() : Optional.of(UnitSheet.of(units.read(words), cards));
+        parameters.put("found", found);
+        parameters.put(
+                "served",
+                found.map(sheet -> served(
+                                sheet.reading().ids().stream().findFirst().orElse(words)))
+                        .orElse(List.of()));
         pages.show(request, "units.jte", parameters);
     }
 
     /** Cases in the casebook whose unit, or a unit above it, is the one asked for. */
-    private List<org.honorsdue.casebook.CaseLine> served(String words) {
-        var reading = units.read(words);
-        String wanted = reading.ids().isEmpty() ? words : reading.ids().get(0);
+    private List<CaseLine> served(String wanted) {
         return desk.casebook()
                 .list(new CaseQuery(wanted, Optional.of(SearchTerm.Field.UNIT), Optional.empty(), false, 0, 100));
     }
@@ -53,9 +61,6 @@ final class ReferencePages {
         String award = request.pathParam("award");
         var rule =
                 desk.law().rule(award).orElseThrow(() -> new NotFoundResponse("No rule is held on \"" + award + "\"."));
-        pages.show(
-                request,
-                "rule.jte",
-                Map.of("rule", rule, "clauses", desk.reference().clausesOf(award)));
+        pages.show(request, "rule.jte", Map.of("rule", rule));
     }
 }

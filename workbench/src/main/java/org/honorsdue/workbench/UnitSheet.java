@@ -4,17 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.honorsdue.reading.unit.OrganizationReader;
 import org.honorsdue.reading.unit.OrganizationReading;
-import org.honorsdue.reference.Grade;
 import org.honorsdue.reference.unit.Held;
 import org.honorsdue.reference.unit.LooseDate;
 import org.honorsdue.reference.unit.Membership;
 import org.honorsdue.reference.unit.OverseasHistory;
-import org.honorsdue.reference.unit.Unit;
 import org.honorsdue.reference.unit.UnitCard;
 import org.honorsdue.reference.unit.UnitCards;
-import org.honorsdue.reference.unit.UnitTables;
 
 /**
  * What is known of a unit that was asked for by what is typed for it.
@@ -22,9 +18,7 @@ import org.honorsdue.reference.unit.UnitTables;
  * @param card empty when the unit is not in the tables, or what was typed fits several
  */
 public record UnitSheet(OrganizationReading reading, Optional<UnitCard> card) {
-    static UnitSheet of(OrganizationReader units, Desk desk, String words) {
-        var reading = units.read(words);
-        var cards = new UnitCards(UnitTables.published(), desk.reference());
+    static UnitSheet of(OrganizationReading reading, UnitCards cards) {
         return new UnitSheet(reading, reading.ids().stream().findFirst().flatMap(cards::card));
     }
 
@@ -39,17 +33,8 @@ public record UnitSheet(OrganizationReading reading, Optional<UnitCard> card) {
             case A_PART -> words.add("a part of it");
             case ANOTHER_PART -> words.add("another part of it");
         }
-        grade(held.grade()).ifPresent(words::add);
+        held.grade().reservation().ifPresent(words::add);
         return String.join(", ", words);
-    }
-
-    /** How far something was read; empty for what was read in the publication itself. */
-    public static Optional<String> grade(Grade grade) {
-        return switch (grade) {
-            case TEXT -> Optional.empty();
-            case SECONDARY -> Optional.of("at second hand");
-            case MEMORY -> Optional.of("from memory");
-        };
     }
 
     /** A tie to a larger unit: what kind, when, and how far it was read. */
@@ -59,18 +44,8 @@ public record UnitSheet(OrganizationReading reading, Optional<UnitCard> card) {
         if (!tie.when().text().isBlank()) {
             words.add(tie.when().words());
         }
-        grade(tie.provenance().grade()).ifPresent(words::add);
+        tie.provenance().grade().reservation().ifPresent(words::add);
         return String.join(", ", words);
-    }
-
-    /** The unit of that id in its line of parents; its id in words when it is not of that line. */
-    public String nameOf(String id) {
-        return card.stream()
-                .flatMap(one -> one.largerUnits().stream())
-                .filter(unit -> unit.id().equals(id))
-                .map(Unit::name)
-                .findFirst()
-                .orElse(id.replace('-', ' '));
     }
 
     /** The way overseas and back, in words. */
@@ -80,7 +55,7 @@ public record UnitSheet(OrganizationReading reading, Optional<UnitCard> card) {
         add(words, "in combat", history.enteredCombat());
         add(words, "returned", history.returned());
         add(words, "inactivated", history.inactivated());
-        grade(history.provenance().grade()).ifPresent(words::add);
+        history.provenance().grade().reservation().ifPresent(words::add);
         return String.join("; ", words);
     }
 
@@ -93,7 +68,10 @@ public record UnitSheet(OrganizationReading reading, Optional<UnitCard> card) {
         return card.stream()
                 .flatMap(one -> one.sources().stream())
                 .map(source -> source.source()
-                        + grade(source.grade()).map(words -> " (" + words + ")").orElse(""))
+                        + source.grade()
+                                .reservation()
+                                .map(words -> " (" + words + ")")
+                                .orElse(""))
                 .distinct()
                 .toList();
     }

@@ -241,12 +241,16 @@ final class SleeveInsignia {
 
     private static void whichPatch(Dossier soldier, Tally tally) {
         long known = UnitPatches.count(soldier);
+        if (known > 0) {
+            tally.count((int) known);
+            return;
+        }
         long named = soldier.facts().every(Assignment.class).stream()
                 .map(one ->
                         one.units().isEmpty() ? one.designation() : one.units().toString())
                 .distinct()
                 .count();
-        tally.count((int) Math.max(1, known > 0 ? known : named));
+        tally.count((int) Math.max(1, named));
     }
 
     // Lapel button

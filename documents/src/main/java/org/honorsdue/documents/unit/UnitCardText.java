@@ -13,7 +13,6 @@ import org.honorsdue.reference.unit.Held;
 import org.honorsdue.reference.unit.LooseDate;
 import org.honorsdue.reference.unit.LooseSpan;
 import org.honorsdue.reference.unit.Unit;
-import org.honorsdue.reference.unit.UnitAssault;
 import org.honorsdue.reference.unit.UnitAward;
 import org.honorsdue.reference.unit.UnitCard;
 import org.honorsdue.service.fact.Basis.Certainty;
@@ -85,7 +84,7 @@ public final class UnitCardText {
         for (var parent : card.parents()) {
             page.paragraph(
                     "  part of ",
-                    name(card, parent.parent()) + " ("
+                    card.nameOf(parent.parent()) + " ("
                             + parent.relation().name().toLowerCase(Locale.ROOT)
                             + (parent.when().text().isBlank()
                                     ? ""
@@ -105,7 +104,7 @@ public final class UnitCardText {
             page.paragraph(
                     "  ",
                     words.toString().strip()
-                            + (history.unit().equals(unit.id()) ? "" : " [of the " + name(card, history.unit()) + "]")
+                            + (history.unit().equals(unit.id()) ? "" : " [of the " + card.nameOf(history.unit()) + "]")
                             + doubt(history.provenance().grade()));
         });
         section(
@@ -118,7 +117,7 @@ public final class UnitCardText {
         section(
                 page,
                 "ASSAULTS",
-                withoutRepeats(card.assaults()),
+                card.assaults(),
                 held -> held.row().place() + span(held.row().when()) + ", "
                         + held.row().means().name().toLowerCase(Locale.ROOT));
         section(page, "CITATIONS", card.citations(), UnitCardText::award);
@@ -151,18 +150,6 @@ public final class UnitCardText {
                         ink::dim);
     }
 
-    /** A landing that the unit holds itself is not told again of the larger unit. */
-    private static List<Held<UnitAssault>> withoutRepeats(List<Held<UnitAssault>> assaults) {
-        return assaults.stream()
-                .filter(held -> !held.inherited()
-                        || assaults.stream()
-                                .noneMatch(own -> !own.inherited()
-                                        && own.row().place().equals(held.row().place())
-                                        && own.row().when().equals(held.row().when())
-                                        && own.row().means() == held.row().means()))
-                .toList();
-    }
-
     private interface Words<T> {
         String of(Held<T> held);
     }
@@ -193,14 +180,6 @@ public final class UnitCardText {
                 };
     }
 
-    private static String name(UnitCard card, String id) {
-        return card.largerUnits().stream()
-                .filter(unit -> unit.id().equals(id))
-                .map(Unit::name)
-                .findFirst()
-                .orElse(id.replace('-', ' '));
-    }
-
     private static void dated(StringBuilder words, String what, Optional<LooseDate> date) {
         date.ifPresent(day -> words.append(words.length() == 0 ? "" : "; ")
                 .append(what)
@@ -217,10 +196,6 @@ public final class UnitCardText {
     }
 
     private static String doubt(Grade grade) {
-        return switch (grade) {
-            case TEXT -> "";
-            case SECONDARY -> " (at second hand)";
-            case MEMORY -> " (from memory)";
-        };
+        return grade.reservation().map(words -> " (" + words + ")").orElse("");
     }
 }

@@ -43,6 +43,15 @@ public record UnitCard(
         sameNumber = List.copyOf(sameNumber);
     }
 
+    /** The name of a unit in its line of parents; its id in words when it is not of that line. */
+    public String nameOf(String id) {
+        return largerUnits.stream()
+                .filter(larger -> larger.id().equals(id))
+                .map(Unit::name)
+                .findFirst()
+                .orElse(id.replace('-', ' '));
+    }
+
     /** The publications its lines were read in, each once, in the order of the card. What rests on memory has none. */
     public List<Provenance> sources() {
         var sources = new LinkedHashSet<Provenance>();

@@ -2,6 +2,7 @@ package org.honorsdue.reference.unit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import org.honorsdue.reference.Reference;
 
 /** Makes the card of a unit. Thread-safe. */
@@ -35,23 +36,27 @@ public final class UnitCards {
                 tables.parentsOf(id.toString()),
                 ancestry.usual(id.toString()),
                 history.campaigns(id.toString()),
-                history.assaults(id.toString()),
-                awards(id.toString()),
+                toldOnce(history.assaults(id.toString()), UnitCards::isSameLanding),
+                toldOnce(history.awards(id.toString()), UnitCards::isSameDecree),
                 history.whereabouts(id.toString()),
                 overseas(unit),
                 history.patch(id.toString()),
                 sameNumber(unit));
     }
 
-    /** A foreign award that lists name for the unit and for its division alike is told once, in the unit's own row. */
-    private List<Held<UnitAward>> awards(String id) {
-        var all = history.awards(id);
+    /** What lists name for the unit and for its division alike is told once, in the unit's own row. */
+    private static <T> List<Held<T>> toldOnce(List<Held<T>> all, BiPredicate<T, T> same) {
         return all.stream()
                 .filter(held -> !held.inherited()
-                        || all.stream().noneMatch(own -> !own.inherited() && isSameDecree(own.row(), held.row())))
+                        || all.stream().noneMatch(own -> !own.inherited() && same.test(own.row(), held.row())))
                 .toList();
     }
 
+    private static boolean isSameLanding(UnitAssault one, UnitAssault other) {
+        return one.place().equals(other.place()) && one.when().equals(other.when()) && one.means() == other.means();
+    }
+
+    /** Of foreign awards only: a citation of the unit and one of its division are two, whatever their days. */
     private static boolean isSameDecree(UnitAward one, UnitAward other) {
         return one.award().foreign()
                 && one.award() == other.award()
